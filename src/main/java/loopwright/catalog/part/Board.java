@@ -1,0 +1,54 @@
+package loopwright.catalog.part;
+
+import java.util.List;
+import java.util.Optional;
+import loopwright.catalog.basis.Purchase;
+import loopwright.catalog.basis.Span;
+import loopwright.quantity.Dimension;
+
+/**
+ * A main board in its own frame: length from the edge above the processor downwards, width from the rear (connector)
+ * edge forwards, height over the board's top face. Its outline is that of its form in {@code shared/boards.yaml}.
+ */
+public record Board(
+        String id,
+        String title,
+        Optional<String> variantOf,
+        Purchase buy,
+        BoardForm form,
+        Sockets sockets,
+        List<Zone> zones,
+        Electric electric)
+        implements Part {
+
+    /** Forms with a published outline. */
+    public enum BoardForm {
+        /** 170 × 170 mm. */
+        MINI_ITX,
+        /** 244 × 244 mm. */
+        MICRO_ATX,
+        /** 305 × 244 mm. */
+        ATX
+    }
+
+    /** Where the processor, the memory and the card sit. */
+    public record Sockets(
+            String processorSocket,
+            Dimension processorLengthMm,
+            Dimension processorWidthMm,
+            MemoryBank memory,
+            Dimension slotLengthMm) {}
+
+    /** The memory sockets: the area they cover, their generation and how many there are. */
+    public record MemoryBank(Span lengthMm, Span widthMm, String generation, int sockets) {}
+
+    /**
+     * Something that stands on the board.
+     *
+     * @param room {@code false}: a solid body; {@code true}: room kept free (a plug's bend, a hand)
+     */
+    public record Zone(String id, Span lengthMm, Span widthMm, Span heightMm, boolean room) {}
+
+    /** Heat of the board itself, and its processor power plugs, drive ports and fan headers. */
+    public record Electric(double heatW, int processorPlugs, int sataPorts, int m2Sockets, int fanHeaders) {}
+}

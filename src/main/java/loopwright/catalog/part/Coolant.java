@@ -1,0 +1,28 @@
+package loopwright.catalog.part;
+
+import java.util.Optional;
+import loopwright.catalog.basis.Limits;
+import loopwright.catalog.basis.Purchase;
+
+/** Coolant, sold by the litre: {@code buy} is per litre. */
+public record Coolant(
+        String id,
+        String title,
+        Optional<String> variantOf,
+        Purchase buy,
+        Base base,
+        @Limits(min = 0, max = 60) double glycolMassPercent,
+        boolean inhibited,
+        @Limits(min = 1, max = 60) int changeMonths)
+        implements Part {
+
+    /** What the water is mixed with. */
+    public enum Base {
+        /** Nothing but inhibitor. */
+        WATER,
+        /** Propylene glycol. */
+        PROPYLENE_GLYCOL,
+        /** Ethylene glycol: poisonous. */
+        ETHYLENE_GLYCOL
+    }
+}
