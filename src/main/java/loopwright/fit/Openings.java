@@ -1,0 +1,110 @@
+package loopwright.fit;
+
+import java.util.Optional;
+import loopwright.catalog.Catalog;
+import loopwright.catalog.basis.Pattern;
+import loopwright.catalog.chassis.Airway;
+import loopwright.catalog.chassis.Chassis;
+import loopwright.catalog.chassis.Mod;
+import loopwright.catalog.chassis.Mount;
+import loopwright.catalog.chassis.RaisedCover;
+import loopwright.quantity.Dimension;
+
+/**
+ * How open a mount is, as the geometry of its cuts says, and what air it has outside.
+ *
+ * <p>Shares are of the circle that the fan's blades sweep, 0 to 1. Cuts follow the stack, so a share does not depend
+ * on where in its range the stack sits.
+ */
+public final class Openings {
+
+    private final Catalog catalog;
+    private final Chassis chassis;
+
+    /** Openings of a chassis. */
+    public Openings(Catalog catalog, Chassis chassis) {
+        this.catalog = catalog;
+        this.chassis = chassis;
+    }
+
+    /** Open share of the panel in front of a pattern's fans. */
+    public double freeArea(Mount mount, Pattern pattern, ModSet mods) {
+        double best = mount.opening().freeArea();
+        for (Mod mod : mods.mods(chassis)) {
+            for (Airway airway : mod.effect().airways()) {
+                if (airway.mount().equals(mount.id())) {
+                    best = Math.max(best, share(airway, pattern));
+                }
+            }
+            for (RaisedCover cover : mod.effect().covers()) {
+                if (cover.mount().equals(mount.id())) {
+                    best = 1;
+                }
+            }
+        }
+        return best;
+    }
+
+    private double share(Airway airway, Pattern pattern) {
+        double closing = airway.freeArea().orElse(airway.cut().isPresent() ? 1.0 : 0.0);
+        if (airway.cut().isEmpty()) {
+            return closing;
+        }
+        double ringHmm = ringHmm(pattern.sizeMm());
+        double cutHmm = airway.cutMm().map(Dimension::valueHmm).orElse(0);
+        double ratio = Math.min(1, cutHmm / ringHmm);
+        return closing
+                * switch (airway.cut().get()) {
+                    case RINGS -> ratio * ratio;
+                    case STRIP -> stripShare(ratio);
+                    case FULL -> 1.0;
+                };
+    }
+
+    /** Share of a circle that lies within a centred strip of {@code ratio} times its diameter; plane geometry. */
+    static double stripShare(double ratio) {
+        return 2 / Math.PI * (StrictMath.asin(ratio) + ratio * Math.sqrt(1 - ratio * ratio));
+    }
+
+    private double ringHmm(int sizeMm) {
+        return catalog.standards().fans().stream()
+                .filter(f -> f.sizeMm() == sizeMm)
+                .findFirst()
+                .map(f -> (double) f.ringMm().valueHmm())
+                .orElse(sizeMm * 100.0);
+    }
+
+    /** Open share of the filter in front of a mount, 1 without one. */
+    public double filterShare(Mount mount, ModSet mods) {
+        double share = mount.opening().filterFreeArea().orElse(1.0);
+        for (Mod mod : mods.mods(chassis)) {
+            for (Airway airway : mod.effect().airways()) {
+                if (airway.mount().equals(mount.id()) && airway.filterFreeArea().isPresent()) {
+                    share = airway.filterFreeArea().get();
+                }
+            }
+        }
+        return share;
+    }
+
+    /** Free depth outside the panel, hundredths of a millimetre. */
+    public int outsideDepthHmm(Mount mount, ModSet mods) {
+        int depth = mount.opening().outsideDepthMm().valueHmm();
+        for (Mod mod : mods.mods(chassis)) {
+            for (Airway airway : mod.effect().airways()) {
+                if (airway.mount().equals(mount.id())) {
+                    depth += airway.addedDepthMm().map(Dimension::valueHmm).orElse(0);
+                }
+            }
+        }
+        return depth;
+    }
+
+    /** The raised cover that a mod set puts over a mount. */
+    public Optional<RaisedCover> cover(Mount mount, ModSet mods) {
+        return mods.mods(chassis).stream()
+                .flatMap(m -> m.effect().covers().stream())
+                .filter(c -> c.mount().equals(mount.id()))
+                .findFirst();
+    }
+}

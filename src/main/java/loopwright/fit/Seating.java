@@ -1,0 +1,209 @@
+package loopwright.fit;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import loopwright.catalog.Catalog;
+import loopwright.catalog.basis.Pattern;
+import loopwright.catalog.basis.Span;
+import loopwright.catalog.chassis.Chassis;
+import loopwright.catalog.chassis.Mod;
+import loopwright.catalog.chassis.ModSeat;
+import loopwright.catalog.chassis.Mount;
+import loopwright.catalog.chassis.RaisedCover;
+import loopwright.catalog.part.Cover;
+import loopwright.geometry.Edges;
+import loopwright.quantity.Dimension;
+import loopwright.quantity.IntervalSet;
+
+/**
+ * Where on a mount a shape may hang with a mod set: seats, raised covers, flow opening, outside depth.
+ *
+ * <p>Unit: hundredths of a millimetre, chassis coordinates.
+ */
+public final class Seating {
+
+    private final Catalog catalog;
+    private final Chassis chassis;
+    private final Openings openings;
+    private final double freeAreaMin;
+
+    Seating(Catalog catalog, Chassis chassis, Openings openings, double freeAreaMin) {
+        this.catalog = catalog;
+        this.chassis = chassis;
+        this.openings = openings;
+        this.freeAreaMin = freeAreaMin;
+    }
+
+    /** Why a shape cannot hang on a mount at all, or that it can. */
+    public enum Hindrance {
+        /** It can hang there. */
+        NONE("can hang there"),
+        /** No screw seat for its pattern. */
+        NO_SEAT("no hole pattern of that size"),
+        /** It wants a raised cover that is not there, or is too small or too low. */
+        NO_COVER("no raised cover that takes it"),
+        /** The panel is not open enough. */
+        TOO_CLOSED("the panel is not open enough"),
+        /** Too little air outside the panel. */
+        NO_AIR_OUTSIDE("too little free depth outside the panel");
+
+        private final String text;
+
+        Hindrance(String text) {
+            this.text = text;
+        }
+
+        /** In words. */
+        public String text() {
+            return text;
+        }
+    }
+
+    /** What keeps a shape from hanging on a mount. */
+    Hindrance hindrance(MountFrame frame, Shape shape, ModSet mods) {
+        Mount mount = frame.mount();
+        if (seats(mount, shape.pattern(), mods).isEmpty()) {
+            return Hindrance.NO_SEAT;
+        }
+        if (shape.arrangement().needsCover() && ranges(frame, shape, mods).isEmpty()) {
+            return Hindrance.NO_COVER;
+        }
+        if (openings.freeArea(mount, shape.pattern(), mods) < freeAreaMin) {
+            return Hindrance.TOO_CLOSED;
+        }
+        int outsideMin = catalog.practice().air().outsideDepthMinMm().valueHmm();
+        if (!shape.arrangement().needsCover() && openings.outsideDepthHmm(mount, mods) < outsideMin) {
+            return Hindrance.NO_AIR_OUTSIDE;
+        }
+        return Hindrance.NONE;
+    }
+
+    /** The positions that seats and cover allow; empty if there are none. */
+    List<Range> ranges(MountFrame frame, Shape shape, ModSet mods) {
+        List<Range> out = new ArrayList<>();
+        for (Mount.Seat seat : seats(frame.mount(), shape.pattern(), mods)) {
+            Range range = range(seat);
+            if (shape.arrangement().needsCover()) {
+                Optional<Range> cut = cutToCover(frame, shape, mods, range);
+                if (cut.isEmpty()) {
+                    continue;
+                }
+                range = cut.get();
+            }
+            if (!range.isEmpty()) {
+                out.add(range);
+            }
+        }
+        return List.copyOf(out);
+    }
+
+    private List<Mount.Seat> seats(Mount mount, Pattern pattern, ModSet mods) {
+        Optional<Mod> window = mods.mods(chassis).stream()
+                .filter(m -> m.effect().covers().stream()
+                        .anyMatch(c -> c.mount().equals(mount.id()) && c.over() == RaisedCover.Over.WINDOW))
+                .findFirst();
+        List<Mount.Seat> all = new ArrayList<>();
+        if (window.isEmpty()) {
+            all.addAll(mount.seats());
+        }
+        for (Mod mod : window.map(List::of).orElseGet(() -> mods.mods(chassis))) {
+            for (ModSeat made : mod.effect().seats()) {
+                if (made.mount().equals(mount.id())) {
+                    all.add(made.seat());
+                }
+            }
+        }
+        return all.stream().filter(s -> s.pattern().equals(pattern)).toList();
+    }
+
+    private static Range range(Mount.Seat seat) {
+        Set<String> unknowns = new LinkedHashSet<>();
+        IntervalSet along = positions(seat.lengthwiseMm(), unknowns);
+        IntervalSet aside = positions(seat.sidewaysMm(), unknowns);
+        return new Range(along, aside, List.copyOf(unknowns));
+    }
+
+    private static IntervalSet positions(List<Span> spans, Set<String> unknowns) {
+        List<IntervalSet.Interval> out = new ArrayList<>();
+        for (Span span : spans) {
+            note(unknowns, "slot range", span.from());
+            note(unknowns, "slot range", span.to());
+            int from = span.from().valueHmm();
+            int to = span.to().valueHmm();
+            if (from <= to) {
+                out.add(new IntervalSet.Interval(from, to));
+            }
+        }
+        return new IntervalSet(out);
+    }
+
+    private static void note(Set<String> unknowns, String name, Dimension dimension) {
+        if (dimension.isUnknown()) {
+            unknowns.add(name);
+        }
+    }
+
+    private Optional<Range> cutToCover(MountFrame frame, Shape shape, ModSet mods, Range range) {
+        Optional<RaisedCover> raised = openings.cover(frame.mount(), mods);
+        if (raised.isEmpty()) {
+            return Optional.empty();
+        }
+        Cover cover = catalog.part(Cover.class, raised.get().cover());
+        int plenum = cover.skin().freeArea() >= catalog.practice().air().solidSkinFreeAreaMin()
+                ? catalog.practice().room().plenumPerforatedMm().valueHmm()
+                : catalog.practice().room().plenumSolidMm().valueHmm();
+        boolean radiator = shape.arrangement() == Arrangement.COVER_RADIATOR;
+        int height = radiator ? shape.thicknessHmm() : shape.fanThickness().valueHmm();
+        if (height + plenum > cover.body().insideHeightMm().valueHmm()) {
+            return Optional.empty();
+        }
+        Set<String> unknowns = new LinkedHashSet<>(range.unknowns());
+        note(unknowns, "cover." + cover.id() + ".length", cover.body().lengthMm());
+        note(unknowns, "cover." + cover.id() + ".width", cover.body().widthMm());
+        note(unknowns, "cover." + cover.id() + ".wall", cover.body().wallMm());
+        note(unknowns, "cover." + cover.id() + ".inside-height", cover.body().insideHeightMm());
+        note(unknowns, "mod.cover-centre", raised.get().lengthwiseMm());
+        note(unknowns, "mod.cover-centre", raised.get().sidewaysMm());
+        int wall = cover.body().wallMm().valueHmm();
+        IntervalSet along = inCavity(
+                range.along(),
+                raised.get().lengthwiseMm().valueHmm(),
+                cover.body().lengthMm().valueHmm() - 2 * wall,
+                along(shape, radiator));
+        IntervalSet aside = inCavity(
+                range.aside(),
+                raised.get().sidewaysMm().valueHmm(),
+                cover.body().widthMm().valueHmm() - 2 * wall,
+                aside(shape, radiator));
+        return Optional.of(new Range(along, aside, List.copyOf(unknowns)));
+    }
+
+    /** Reach of what lies in the cover, relative to the stack's position. */
+    private record Reach(int from, int to) {}
+
+    private static Reach along(Shape shape, boolean radiator) {
+        if (radiator) {
+            Edges edges = StackBodies.radiatorLength(shape);
+            return new Reach(edges.from().valueHmm(), edges.to().valueHmm());
+        }
+        int half = shape.pattern().fans() * shape.pattern().sizeMm() * 50;
+        return new Reach(-half, half);
+    }
+
+    private static Reach aside(Shape shape, boolean radiator) {
+        int half = radiator
+                ? shape.outline().width().valueHmm() / 2
+                : shape.pattern().sizeMm() * 50;
+        return new Reach(-half, half);
+    }
+
+    /** The positions at which a reach lies inside a cavity of that width; the cavity's centre may fall on a half. */
+    private static IntervalSet inCavity(IntervalSet positions, int centreHmm, int widthHmm, Reach reach) {
+        int from = Math.floorDiv(2 * centreHmm - widthHmm + 1, 2) - reach.from();
+        int to = Math.floorDiv(2 * centreHmm + widthHmm, 2) - reach.to();
+        return from > to ? IntervalSet.EMPTY : positions.and(IntervalSet.of(from, to));
+    }
+}

@@ -1,0 +1,34 @@
+package loopwright.fit;
+
+import loopwright.catalog.basis.Pattern;
+import loopwright.quantity.Dimension;
+
+/** A radiator stack by its dimensions: what can hang on a mount. Parts of equal dimensions give one shape. */
+public record Shape(RadiatorOutline outline, Dimension fanThickness, Arrangement arrangement, PortEnd portEnd)
+        implements Comparable<Shape> {
+
+    /** Its hole pattern. */
+    public Pattern pattern() {
+        return outline.pattern();
+    }
+
+    /** Radiator thickness, hundredths of a millimetre. */
+    public int thicknessHmm() {
+        return outline.thickness().valueHmm();
+    }
+
+    /** Everything by value: equal texts are equal shapes. */
+    public String text() {
+        return outline.text() + "/" + fanThickness.valueHmm() + "/" + arrangement + "/" + portEnd;
+    }
+
+    /** The shape with its port end left out: what turning the radiator round does not change. */
+    public String textWithoutEnd() {
+        return outline.text() + "/" + fanThickness.valueHmm() + "/" + arrangement;
+    }
+
+    @Override
+    public int compareTo(Shape other) {
+        return text().compareTo(other.text());
+    }
+}

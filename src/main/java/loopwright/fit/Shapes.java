@@ -1,0 +1,69 @@
+package loopwright.fit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import loopwright.catalog.part.Fan;
+import loopwright.catalog.part.Radiator;
+import loopwright.quantity.Dimension;
+
+/**
+ * The shapes that a brief's radiators and fans make, and which parts each stands for.
+ *
+ * @param all every shape, in the order of its text
+ * @param radiators radiators by outline text
+ * @param fans fans by size and thickness, {@code 120/2500}
+ */
+public record Shapes(List<Shape> all, Map<String, List<Radiator>> radiators, Map<String, List<Fan>> fans) {
+
+    /** Groups parts by their dimensions and combines outlines with fans, arrangements and port ends. */
+    public static Shapes of(List<Radiator> radiators, List<Fan> fans) {
+        SortedMap<String, List<Radiator>> byOutline = new TreeMap<>();
+        for (Radiator radiator : radiators) {
+            byOutline
+                    .computeIfAbsent(RadiatorOutline.of(radiator).text(), t -> new ArrayList<>())
+                    .add(radiator);
+        }
+        SortedMap<String, List<Fan>> byFrame = new TreeMap<>();
+        for (Fan fan : fans) {
+            byFrame.computeIfAbsent(frameKey(fan.frame().sizeMm(), fan.frame().thicknessMm()), t -> new ArrayList<>())
+                    .add(fan);
+        }
+        List<Shape> shapes = new ArrayList<>();
+        for (List<Radiator> group : byOutline.values()) {
+            RadiatorOutline outline = RadiatorOutline.of(group.get(0));
+            for (List<Fan> frame : byFrame.values()) {
+                Fan.Frame first = frame.get(0).frame();
+                if (first.sizeMm() == outline.pattern().sizeMm()) {
+                    addTurned(shapes, outline, first.thicknessMm());
+                }
+            }
+        }
+        shapes.sort(null);
+        return new Shapes(List.copyOf(shapes), byOutline, byFrame);
+    }
+
+    private static void addTurned(List<Shape> shapes, RadiatorOutline outline, Dimension fanThickness) {
+        for (Arrangement arrangement : Arrangement.values()) {
+            for (PortEnd end : PortEnd.values()) {
+                shapes.add(new Shape(outline, fanThickness, arrangement, end));
+            }
+        }
+    }
+
+    private static String frameKey(int sizeMm, Dimension thickness) {
+        return sizeMm + "/" + thickness.valueHmm();
+    }
+
+    /** The radiators that a shape stands for, in order of id. */
+    public List<Radiator> radiatorsOf(Shape shape) {
+        return radiators.getOrDefault(shape.outline().text(), List.of());
+    }
+
+    /** The fans that a shape stands for, in order of id. */
+    public List<Fan> fansOf(Shape shape) {
+        return fans.getOrDefault(frameKey(shape.pattern().sizeMm(), shape.fanThickness()), List.of());
+    }
+}
