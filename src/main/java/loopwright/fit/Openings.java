@@ -1,5 +1,7 @@
 package loopwright.fit;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import loopwright.catalog.Catalog;
 import loopwright.catalog.basis.Pattern;
@@ -98,6 +100,32 @@ public final class Openings {
             }
         }
         return depth;
+    }
+
+    /** Dimensions of cuts and depths that a stack on the mount depends on and that are not known. */
+    List<String> unknowns(Mount mount, Arrangement arrangement, ModSet mods) {
+        List<String> out = new ArrayList<>();
+        boolean inside = !arrangement.needsCover();
+        if (inside && mount.opening().outsideDepthMm().isUnknown()) {
+            out.add(mount.id() + ".outside-depth");
+        }
+        for (Mod mod : mods.mods(chassis)) {
+            for (Airway airway : mod.effect().airways()) {
+                if (airway.mount().equals(mount.id())) {
+                    boolean cut = airway.cut().filter(c -> c != Airway.Cut.FULL).isPresent();
+                    if (cut && airway.cutMm().filter(Dimension::isUnknown).isPresent()) {
+                        out.add("mod." + mod.id() + ".cut");
+                    }
+                    if (inside
+                            && airway.addedDepthMm()
+                                    .filter(Dimension::isUnknown)
+                                    .isPresent()) {
+                        out.add("mod." + mod.id() + ".added-depth");
+                    }
+                }
+            }
+        }
+        return List.copyOf(out);
     }
 
     /** The raised cover that a mod set puts over a mount. */

@@ -3,6 +3,8 @@ package loopwright.fit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import loopwright.catalog.basis.Pattern;
 import loopwright.catalog.part.Radiator;
 import loopwright.catalog.part.Radiator.PortFace;
@@ -11,7 +13,7 @@ import loopwright.quantity.Dimension;
 /**
  * The dimensions of a radiator that decide whether it fits: parts that share them are one shape.
  *
- * @param ports sorted by face, distance and side
+ * @param ports sorted by their text
  */
 public record RadiatorOutline(
         Pattern pattern,
@@ -21,9 +23,7 @@ public record RadiatorOutline(
         Dimension blankOverhang,
         List<Radiator.Port> ports) {
 
-    private static final Comparator<Radiator.Port> PORT_ORDER = Comparator.comparing(Radiator.Port::face)
-            .thenComparing(p -> p.fromFanAreaMm().valueHmm())
-            .thenComparing(p -> p.asideMm().valueHmm());
+    private static final Comparator<Radiator.Port> PORT_ORDER = Comparator.comparing(RadiatorOutline::portText);
 
     /** Sorts the ports. */
     public RadiatorOutline {
@@ -57,14 +57,20 @@ public record RadiatorOutline(
                 .append('/')
                 .append(blankOverhang.valueHmm())
                 .append('/');
-        for (int i = 0; i < ports.size(); i++) {
-            Radiator.Port port = ports.get(i);
-            out.append(i == 0 ? "" : "+")
-                    .append(port.face() == PortFace.BROAD ? "B:" : "E:")
-                    .append(port.fromFanAreaMm().valueHmm())
-                    .append(':')
-                    .append(port.asideMm().valueHmm());
-        }
-        return out.toString();
+        return out.append(ports.stream().map(RadiatorOutline::portText).collect(Collectors.joining("+")))
+                .toString();
+    }
+
+    private static String portText(Radiator.Port port) {
+        return (port.face() == PortFace.BROAD ? "B:" : "E:")
+                + port.fromFanAreaMm().valueHmm() + ":" + port.asideMm().valueHmm();
+    }
+
+    /** Whether every dimension is known. */
+    boolean isKnown() {
+        return Stream.of(width, thickness, portOverhang, blankOverhang).noneMatch(Dimension::isUnknown)
+                && ports.stream()
+                        .noneMatch(p ->
+                                p.fromFanAreaMm().isUnknown() || p.asideMm().isUnknown());
     }
 }

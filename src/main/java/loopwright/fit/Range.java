@@ -1,6 +1,7 @@
 package loopwright.fit;
 
 import java.util.List;
+import java.util.stream.Stream;
 import loopwright.quantity.IntervalSet;
 
 /**
@@ -11,6 +12,13 @@ import loopwright.quantity.IntervalSet;
  * @param unknowns dimensions in it that are not known
  */
 record Range(IntervalSet along, IntervalSet aside, List<String> unknowns) {
+
+    Range withUnknowns(List<String> more) {
+        return new Range(
+                along,
+                aside,
+                Stream.concat(unknowns.stream(), more.stream()).distinct().toList());
+    }
 
     boolean isEmpty() {
         return along.isEmpty() || aside.isEmpty();

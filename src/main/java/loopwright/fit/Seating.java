@@ -85,7 +85,7 @@ public final class Seating {
     List<Range> ranges(MountFrame frame, Shape shape, ModSet mods) {
         List<Range> out = new ArrayList<>();
         for (Mount.Seat seat : seats(frame.mount(), shape.pattern(), mods)) {
-            Range range = range(seat);
+            Range range = range(seat).withUnknowns(openings.unknowns(frame.mount(), shape.arrangement(), mods));
             if (shape.arrangement().needsCover()) {
                 Optional<Range> cut = cutToCover(frame, shape, mods, range);
                 if (cut.isEmpty()) {
@@ -133,9 +133,8 @@ public final class Seating {
             note(unknowns, "slot range", span.to());
             int from = span.from().valueHmm();
             int to = span.to().valueHmm();
-            if (from <= to) {
-                out.add(new IntervalSet.Interval(from, to));
-            }
+            // Only an unknown end, which counts as 0, can make a span run backwards.
+            out.add(new IntervalSet.Interval(Math.min(from, to), Math.max(from, to)));
         }
         return new IntervalSet(out);
     }

@@ -33,7 +33,11 @@ public record Shapes(List<Shape> all, Map<String, List<Radiator>> radiators, Map
         }
         List<Shape> shapes = new ArrayList<>();
         for (List<Radiator> group : byOutline.values()) {
-            RadiatorOutline outline = RadiatorOutline.of(group.get(0));
+            RadiatorOutline outline = group.stream()
+                    .map(RadiatorOutline::of)
+                    .filter(RadiatorOutline::isKnown)
+                    .findFirst()
+                    .orElseGet(() -> RadiatorOutline.of(group.get(0)));
             for (List<Fan> frame : byFrame.values()) {
                 Fan.Frame first = frame.get(0).frame();
                 if (first.sizeMm() == outline.pattern().sizeMm()) {

@@ -8,7 +8,7 @@ import loopwright.quantity.Dimension;
 
 /**
  * A main board in its own frame: length from the edge above the processor downwards, width from the rear (connector)
- * edge forwards, height over the board's top face. Its outline is that of its form in {@code shared/boards.yaml}.
+ * edge forwards, height over the board's top face. Its outline is that of its form in {@code shared/standards.yaml}.
  */
 public record Board(
         String id,

@@ -1,6 +1,6 @@
 package loopwright.catalog.part;
 
-/** Screw threads of the trade; sizes in {@code shared/screws.yaml}. */
+/** Screw threads of the trade; sizes in {@code shared/standards.yaml}. */
 public enum ScrewThread {
     /** Metric coarse, 0.5 pitch. */
     M3,
