@@ -1,0 +1,80 @@
+package loopwright.catalog;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import loopwright.catalog.brief.Brief;
+import loopwright.catalog.part.Part;
+import loopwright.catalog.read.CatalogHead;
+import loopwright.catalog.read.Document;
+import loopwright.catalog.read.FileKind;
+import loopwright.catalog.read.Item;
+import loopwright.catalog.read.Place;
+import loopwright.catalog.read.Problems;
+import loopwright.catalog.read.ProblemsException;
+import loopwright.catalog.read.SourceFile;
+import loopwright.catalog.read.Subject;
+import loopwright.catalog.standard.Practice;
+import loopwright.catalog.standard.Standards;
+
+/**
+ * Reads a catalogue folder, and briefs against it.
+ *
+ * <p>The catalogue is every {@code *.yaml} below the folder, and {@code standards.yaml} and {@code practice.yaml} of the
+ * folder {@code shared} beside it. Either everything is right, or every problem is told at once.
+ */
+public final class CatalogReader {
+
+    private CatalogReader() {}
+
+    /**
+     * Reads a catalogue.
+     *
+     * @throws ProblemsException with every problem of every file
+     */
+    public static Catalog read(Path catalogFolder) {
+        Problems problems = new Problems();
+        Catalogued files = Catalogued.read(catalogFolder, List.of(), problems);
+        problems.throwIfAny();
+        return catalog(files);
+    }
+
+    /**
+     * Reads a brief.
+     *
+     * @throws ProblemsException with every problem of the brief
+     */
+    public static Brief readBrief(Path file, Catalog catalog) {
+        Problems problems = new Problems();
+        List<Item> items = SourceFile.read(file, problems)
+                .flatMap(source -> Document.of(source, problems))
+                .map(Document::items)
+                .orElse(List.of());
+        for (Item item : items) {
+            if (item.kind() != FileKind.BRIEF) {
+                problems.add(new Subject(item.subject().file(), "")
+                        .problem(
+                                Place.START,
+                                "schema",
+                                item.kind().schema(),
+                                FileKind.BRIEF.schema(),
+                                "This file is not a brief."));
+                break;
+            }
+        }
+        problems.throwIfAny();
+        return items.get(0).as(Brief.class).orElseThrow();
+    }
+
+    private static Catalog catalog(Catalogued files) {
+        Map<String, Part> parts = new TreeMap<>();
+        files.parts().forEach(part -> parts.put(part.id(), part));
+        return new Catalog(
+                files.version(),
+                files.only(CatalogHead.class).currency(),
+                parts,
+                files.only(Standards.class),
+                files.only(Practice.class));
+    }
+}
