@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import loopwright.catalog.chassis.Chassis;
 import loopwright.catalog.chassis.Mod;
 import loopwright.catalog.chassis.Place;
@@ -52,7 +53,7 @@ final class ModModel {
     }
 
     private BoolVar var(int index) {
-        return vars.get(chassis.mods().get(index).id());
+        return Objects.requireNonNull(vars.get(chassis.mods().get(index).id()));
     }
 
     private int cuts(String id, boolean visibleOnly) {

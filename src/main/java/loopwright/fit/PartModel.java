@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import loopwright.catalog.part.Drive;
 import loopwright.catalog.part.Part;
 import loopwright.fit.rules.Chosen;
@@ -12,6 +13,8 @@ import loopwright.fit.rules.PartRule;
 import loopwright.fit.rules.PartRules;
 import loopwright.fit.rules.Role;
 import loopwright.fit.rules.SupplyCarriesLoad;
+import loopwright.power.Load;
+import loopwright.power.LoadSum;
 import org.chocosolver.solver.Model;
 import org.chocosolver.solver.search.strategy.Search;
 import org.chocosolver.solver.variables.IntVar;
@@ -33,10 +36,10 @@ final class PartModel {
     /** The rules that are posted. */
     static List<PartRule> rules(FitCase fitCase) {
         List<Drive> drives = fitCase.drives();
-        int always = drives.stream()
-                        .mapToInt(d -> SupplyCarriesLoad.milliW(d.heatW()))
-                        .sum()
-                + SupplyCarriesLoad.milliW(fitCase.catalog().practice().heat().miscHeatW());
+        List<Load> always = new ArrayList<>();
+        drives.forEach(d -> always.add(Load.of(d)));
+        always.add(Load.ofSmallParts(fitCase.catalog().practice().heat()));
+        int alwaysMilliW = Math.toIntExact(new LoadSum(always).milliwatts());
         return List.of(
                 new PartRules.ProcessorFitsBoard(),
                 new PartRules.BlockFitsProcessor(),
@@ -48,7 +51,11 @@ final class PartModel {
                 new PartRules.SupplyFeedsCard(),
                 new PartRules.SupplyFeedsDrives(fitCase.placedDrives().size()),
                 new PartRules.ReservoirWithPump(),
-                new SupplyCarriesLoad(fitCase.brief().terms().supplyHeadroomPercent(), always));
+                new SupplyCarriesLoad(fitCase.brief().terms().supplyHeadroomPercent(), alwaysMilliW));
+    }
+
+    private List<? extends Part> candidates(Role role) {
+        return Objects.requireNonNull(parts.get(role));
     }
 
     /** Every choice of parts that goes together, in order of ids, role by role. */
@@ -56,7 +63,7 @@ final class PartModel {
         Model model = new Model("parts");
         Map<Role, IntVar> vars = new EnumMap<>(Role.class);
         for (Role role : Role.values()) {
-            int size = parts.get(role).size();
+            int size = candidates(role).size();
             if (size == 0 && role != Role.RESERVOIR) {
                 return List.of();
             }
@@ -72,7 +79,7 @@ final class PartModel {
         while (model.getSolver().solve()) {
             Map<Role, Part> chosen = new EnumMap<>(Role.class);
             vars.forEach((role, var) -> {
-                List<? extends Part> all = parts.get(role);
+                List<? extends Part> all = candidates(role);
                 if (var.getValue() < all.size()) {
                     chosen.put(role, all.get(var.getValue()));
                 }

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import loopwright.catalog.part.Part;
 import loopwright.fit.rules.Chosen;
 import loopwright.fit.rules.ModRule;
@@ -100,13 +101,13 @@ final class RulePoster {
     /** Posts a rule on mods. */
     void post(ModRule rule, Map<String, BoolVar> mods, ModWeights weights) {
         if (rule instanceof ModRule.Requires r) {
-            model.addClauseTrue(mods.get(r.mod()).imp(mods.get(r.required())).boolVar());
+            model.arithm(var(mods, r.mod()), "<=", var(mods, r.required())).post();
         } else if (rule instanceof ModRule.Excludes e) {
-            model.arithm(mods.get(e.mod()), "+", mods.get(e.other()), "<=", 1).post();
+            model.arithm(var(mods, e.mod()), "+", var(mods, e.other()), "<=", 1).post();
         } else if (rule instanceof ModRule.Forbidden f) {
-            model.arithm(mods.get(f.mod()), "=", 0).post();
+            model.arithm(var(mods, f.mod()), "=", 0).post();
         } else if (rule instanceof ModRule.Fixed f) {
-            model.arithm(mods.get(f.mod()), "=", 1).post();
+            model.arithm(var(mods, f.mod()), "=", 1).post();
         } else if (rule instanceof ModRule.CutsAtMost c) {
             BoolVar[] all = mods.values().toArray(BoolVar[]::new);
             int[] cuts = mods.keySet().stream()
@@ -114,6 +115,10 @@ final class RulePoster {
                     .toArray();
             model.scalar(all, cuts, "<=", c.cuts()).post();
         }
+    }
+
+    private static BoolVar var(Map<String, BoolVar> mods, String id) {
+        return Objects.requireNonNull(mods.get(id), id);
     }
 
     /** How many cuts a mod makes. */

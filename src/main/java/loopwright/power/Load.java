@@ -76,7 +76,7 @@ public record Load(Kind kind, String id, long milliwatts) {
     }
 
     /** Watts as a file writes them, in whole milliwatts, half rounded up. */
-    static long milliwatts(double watts) {
+    public static long milliwatts(double watts) {
         return BigDecimal.valueOf(watts)
                 .movePointRight(DECIMALS)
                 .setScale(0, RoundingMode.HALF_UP)

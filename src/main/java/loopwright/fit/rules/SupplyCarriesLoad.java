@@ -7,6 +7,7 @@ import loopwright.catalog.part.Part;
 import loopwright.catalog.part.Processor;
 import loopwright.catalog.part.Pump;
 import loopwright.catalog.part.Supply;
+import loopwright.power.Load;
 
 /**
  * The supply is rated for the sum of the worst loads and a headroom.
@@ -36,9 +37,10 @@ public record SupplyCarriesLoad(int headroomPercent, int alwaysMilliW) implement
     @Override
     public int contribution(Role role, Part part) {
         if (part instanceof Supply supply) {
-            return Math.multiplyExact(milliW(supply.output().ratedW()), 100);
+            return Math.multiplyExact(
+                    Math.toIntExact(Load.milliwatts(supply.output().ratedW())), 100);
         }
-        return -Math.multiplyExact(milliW(loadW(part)), 100 + headroomPercent);
+        return -Math.multiplyExact(milliW(part), 100 + headroomPercent);
     }
 
     @Override
@@ -46,21 +48,16 @@ public record SupplyCarriesLoad(int headroomPercent, int alwaysMilliW) implement
         return -Math.multiplyExact(alwaysMilliW, 100 + headroomPercent);
     }
 
-    private static double loadW(Part part) {
+    private static int milliW(Part part) {
         if (part instanceof Processor processor) {
-            return processor.heat().worstW();
+            return Math.toIntExact(Load.of(processor).milliwatts());
         }
         if (part instanceof GraphicsCard card) {
-            return card.power().worstW();
+            return Math.toIntExact(Load.of(card).milliwatts());
         }
         if (part instanceof Board board) {
-            return board.electric().heatW();
+            return Math.toIntExact(Load.of(board).milliwatts());
         }
-        return part instanceof Pump pump ? pump.electric().powerW() : 0;
-    }
-
-    /** Whole milliwatts, half up. */
-    public static int milliW(double powerW) {
-        return Math.toIntExact((long) Math.floor(powerW * 1000 + 0.5));
+        return part instanceof Pump pump ? Math.toIntExact(Load.of(pump).milliwatts()) : 0;
     }
 }

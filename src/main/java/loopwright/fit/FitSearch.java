@@ -1,0 +1,105 @@
+package loopwright.fit;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.BooleanSupplier;
+import loopwright.fit.ModModel.ModWorld;
+import loopwright.fit.Scene.Option;
+import loopwright.fit.SceneMaker.Knowledge;
+
+/**
+ * Finds every layout that fits, each with all the mod sets it needs.
+ *
+ * <p>Choco streams the valid mod sets, smaller ones first, and the placings of the parts; the position kernel settles
+ * the geometry of each. A set is needed for a layout exactly when the layout fits with it and no smaller needed set is
+ * part of it.
+ */
+public final class FitSearch {
+
+    private final FitCase fitCase;
+    private final FitWish wish;
+    private final BooleanSupplier interrupted;
+    private final List<ModWorld> worlds;
+    private final SceneMaker maker;
+
+    /**
+     * Sets the search up.
+     *
+     * @param interrupted asked now and then: true stops the search, and the answer says so
+     */
+    public FitSearch(FitCase fitCase, FitWish wish, BooleanSupplier interrupted) {
+        this.fitCase = fitCase;
+        this.wish = wish;
+        this.interrupted = interrupted;
+        this.worlds =
+                new ModModel(fitCase.chassis(), ModRules.of(fitCase, wish), ModRules.thatMatter(fitCase, wish)).all();
+        this.maker = new SceneMaker(fitCase, PartSet.smallest(PartSet.group(new PartModel(fitCase).all())));
+    }
+
+    /** Runs it. */
+    public FitResult run() {
+        Stop stop = new Stop(wish, interrupted);
+        Found known = new Found(fitCase);
+        for (ModWorld world : worlds) {
+            Scene scene = maker.scene(world, Knowledge.KNOWN_ONLY);
+            boolean whole = new LayoutWalk(maker.pairs(), scene).run(chosen -> {
+                known.note(chosen, world.mods());
+                return !stop.now(known.size());
+            });
+            if (!whole) {
+                break;
+            }
+        }
+        List<FoundLayout> fits = new ArrayList<>(known.all());
+        fits.sort(Comparator.comparing(f -> f.layout().text()));
+        return new FitResult(
+                fits, maker.sawUnknown() ? unknown(known, stop) : List.of(), stop.because(), worlds.size());
+    }
+
+    private List<UnknownLayout> unknown(Found known, Stop stop) {
+        Map<String, UnknownLayout> out = new TreeMap<>();
+        for (ModWorld world : worlds) {
+            Scene scene = maker.scene(world, Knowledge.UNKNOWN_AS_ZERO);
+            boolean whole = new LayoutWalk(maker.pairs(), scene).run(chosen -> {
+                if (!known.has(chosen)) {
+                    Layout layout = known.layout(chosen);
+                    out.computeIfAbsent(layout.text(), t -> new UnknownLayout(layout, toMeasure(scene, chosen)));
+                }
+                return !stop.now(known.size());
+            });
+            if (!whole) {
+                break;
+            }
+        }
+        return List.copyOf(out.values());
+    }
+
+    /** What is unknown of the stacks, of what is built in, and of every way to place the parts. */
+    private List<String> toMeasure(Scene scene, List<Option> chosen) {
+        Set<String> out = new TreeSet<>();
+        chosen.forEach(o -> o.hung().forEach(h -> out.addAll(h.hang().occupant().unknowns())));
+        scene.builtIn().forEach(b -> out.addAll(maker.bodies().get(b).unknowns()));
+        scene.settings().stream()
+                .findFirst()
+                .ifPresent(first -> first.bodies()
+                        .forEach(b -> out.addAll(maker.bodies().get(b).unknowns())));
+        return List.copyOf(out);
+    }
+
+    SceneMaker maker() {
+        return maker;
+    }
+
+    List<ModWorld> worlds() {
+        return worlds;
+    }
+
+    FitCase fitCase() {
+        return fitCase;
+    }
+}

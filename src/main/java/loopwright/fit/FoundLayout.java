@@ -1,0 +1,16 @@
+package loopwright.fit;
+
+import java.util.List;
+
+/**
+ * A layout that fits, with every mod set it needs.
+ *
+ * @param needed each is enough, and none of its valid parts is; smaller ones first
+ */
+public record FoundLayout(Layout layout, List<ModSet> needed) {
+
+    /** Copies. */
+    public FoundLayout {
+        needed = List.copyOf(needed);
+    }
+}

@@ -1,0 +1,170 @@
+package loopwright.fit;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import loopwright.fit.PairTable.Link;
+import loopwright.fit.PairTable.Status;
+import loopwright.fit.Scene.Hung;
+import loopwright.fit.Scene.Option;
+import loopwright.fit.Scene.Setting;
+
+/**
+ * Walks every layout of a scene, mount by mount, leaving out what cannot stand.
+ *
+ * <p>Taking a stack away never makes a layout clash, so a partial layout that does not fit is not extended.
+ */
+final class LayoutWalk {
+
+    /** What is done with each layout that fits; answers whether to go on. */
+    interface Visit {
+        boolean fits(List<Option> chosen);
+    }
+
+    private final PairTable pairs;
+    private final Scene scene;
+    private final Map<Long, Boolean> neverTogether = new HashMap<>();
+
+    LayoutWalk(PairTable pairs, Scene scene) {
+        this.pairs = pairs;
+        this.scene = scene;
+    }
+
+    /** Visits every layout that fits; false when the visit stopped it. */
+    boolean run(Visit visit) {
+        BitSet all = new BitSet();
+        all.set(0, scene.settings().size());
+        return extend(0, List.of(), all, visit);
+    }
+
+    private boolean extend(int mount, List<Option> chosen, BitSet settings, Visit visit) {
+        if (mount == scene.options().size()) {
+            return true;
+        }
+        if (!extend(mount + 1, chosen, settings, visit)) {
+            return false;
+        }
+        for (Option option : scene.options().get(mount)) {
+            BitSet left = (BitSet) settings.clone();
+            left.and(option.settings());
+            if (left.isEmpty() || clashes(chosen, option)) {
+                continue;
+            }
+            List<Option> more = new ArrayList<>(chosen);
+            more.add(option);
+            if (!stands(more, left)) {
+                continue;
+            }
+            if (!visit.fits(more) || !extend(mount + 1, more, left, visit)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean clashes(List<Option> chosen, Option option) {
+        for (Option other : chosen) {
+            if (neverTogether(other, option)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean neverTogether(Option a, Option b) {
+        if (a.hung().size() == 1 && b.hung().size() == 1) {
+            return pairs.link(a.hung().get(0).hang(), b.hung().get(0).hang()).status() == Status.NEVER;
+        }
+        long key = ((long) a.mount() << 24 | a.shape()) << 32 | (long) b.mount() << 24 | b.shape();
+        return neverTogether.computeIfAbsent(
+                key,
+                k -> a.hung().stream()
+                        .allMatch(x -> b.hung().stream()
+                                .allMatch(y -> pairs.link(x.hang(), y.hang()).status() == Status.NEVER)));
+    }
+
+    private boolean stands(List<Option> chosen, BitSet settings) {
+        if (standsAnyway(chosen, settings)) {
+            return true;
+        }
+        for (int i = settings.nextSetBit(0); i >= 0; i = settings.nextSetBit(i + 1)) {
+            if (stands(chosen, scene.settings().get(i), new ArrayList<>())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether single pairs already say so: some setting in which every stack is free, and no stacks that can meet. */
+    private boolean standsAnyway(List<Option> chosen, BitSet settings) {
+        BitSet free = (BitSet) settings.clone();
+        for (int i = 0; i < chosen.size(); i++) {
+            free.and(chosen.get(i).free());
+            for (int j = 0; j < i && !free.isEmpty(); j++) {
+                if (!alwaysApart(chosen.get(j), chosen.get(i))) {
+                    return false;
+                }
+            }
+        }
+        return !free.isEmpty();
+    }
+
+    private boolean alwaysApart(Option a, Option b) {
+        return a.onlyHang().isPresent()
+                && b.onlyHang().isPresent()
+                && pairs.link(a.onlyHang().get(), b.onlyHang().get()).status() == Status.ALWAYS;
+    }
+
+    private boolean stands(List<Option> chosen, Setting setting, List<Hung> picked) {
+        if (picked.size() == chosen.size()) {
+            List<int[]> open = open(picked, setting);
+            return open.isEmpty() || new Positions(pairs.domains(hangs(picked)), open).feasible(0);
+        }
+        for (Hung hung : chosen.get(picked.size()).hung()) {
+            if (meets(hung, setting, picked)) {
+                continue;
+            }
+            picked.add(hung);
+            if (stands(chosen, setting, picked)) {
+                return true;
+            }
+            picked.remove(picked.size() - 1);
+        }
+        return false;
+    }
+
+    private boolean meets(Hung hung, Setting setting, List<Hung> picked) {
+        for (int body : setting.bodies()) {
+            if (pairs.link(hung.hang(), body).status() == Status.NEVER) {
+                return true;
+            }
+        }
+        for (Hung other : picked) {
+            if (pairs.link(other.hang(), hung.hang()).status() == Status.NEVER) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private List<int[]> open(List<Hung> picked, Setting setting) {
+        List<int[]> open = new ArrayList<>();
+        for (int i = 0; i < picked.size(); i++) {
+            open.addAll(picked.get(i).open());
+            for (int body : setting.bodies()) {
+                open.addAll(pairs.link(picked.get(i).hang(), body).open());
+            }
+            for (int j = 0; j < i; j++) {
+                Link link = pairs.link(picked.get(j).hang(), picked.get(i).hang());
+                open.addAll(link.open());
+            }
+        }
+        return open;
+    }
+
+    private static List<Hang> hangs(List<Hung> picked) {
+        return picked.stream().map(Hung::hang).toList();
+    }
+}

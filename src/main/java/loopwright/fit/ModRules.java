@@ -1,0 +1,75 @@
+package loopwright.fit;
+
+import java.util.ArrayList;
+import java.util.List;
+import loopwright.catalog.brief.BriefLimits.ModLimits;
+import loopwright.catalog.chassis.Chassis;
+import loopwright.catalog.chassis.Mod;
+import loopwright.fit.rules.ModRule;
+
+/** The rules on mods that a chassis, a brief and a wish make together. */
+public final class ModRules {
+
+    private ModRules() {}
+
+    /** Every rule, in the chassis's order, then the brief's, then the wish's. */
+    public static List<ModRule> of(FitCase fitCase, FitWish wish) {
+        List<ModRule> out = new ArrayList<>();
+        for (Mod mod : fitCase.chassis().mods()) {
+            mod.rules().requires().forEach(r -> out.add(new ModRule.Requires(mod.id(), r)));
+            mod.rules().excludes().forEach(e -> out.add(new ModRule.Excludes(mod.id(), e)));
+        }
+        ModLimits limits = fitCase.brief().limits().mods();
+        for (Mod mod : fitCase.chassis().mods()) {
+            if (limits.forbid().contains(mod.id()) || wish.without().contains(mod.id())) {
+                out.add(new ModRule.Forbidden(mod.id()));
+            }
+            if (wish.with().contains(mod.id())) {
+                out.add(new ModRule.Fixed(mod.id()));
+            }
+        }
+        limits.visibleCutsMax().ifPresent(n -> out.add(new ModRule.CutsAtMost(n, true)));
+        limits.cutsMax().ifPresent(n -> out.add(new ModRule.CutsAtMost(n, false)));
+        return List.copyOf(out);
+    }
+
+    /** The mods that can be in a needed set: those that change room, seats or air, those they require, those fixed. */
+    static ModSet thatMatter(FitCase fitCase, FitWish wish) {
+        Chassis chassis = fitCase.chassis();
+        long bits = 0;
+        for (int i = 0; i < chassis.mods().size(); i++) {
+            Mod mod = chassis.mods().get(i);
+            if (changesRoom(mod.effect()) || wish.with().contains(mod.id())) {
+                bits |= 1L << i;
+            }
+        }
+        boolean grown = true;
+        while (grown) {
+            long before = bits;
+            for (Mod mod : new ModSet(before).mods(chassis)) {
+                for (int i = 0; i < chassis.mods().size(); i++) {
+                    bits |= mod.rules()
+                                    .requires()
+                                    .contains(chassis.mods().get(i).id())
+                            ? 1L << i
+                            : 0;
+                }
+            }
+            grown = bits != before;
+        }
+        return new ModSet(bits);
+    }
+
+    private static boolean changesRoom(Mod.Effect effect) {
+        return !effect.removes().isEmpty()
+                || !effect.adds().isEmpty()
+                || !effect.opensPlaces().isEmpty()
+                || !effect.closesPlaces().isEmpty()
+                || !effect.seats().isEmpty()
+                || !effect.covers().isEmpty()
+                || effect.airways().stream()
+                        .anyMatch(a -> a.cut().isPresent()
+                                || a.freeArea().isPresent()
+                                || a.addedDepthMm().isPresent());
+    }
+}

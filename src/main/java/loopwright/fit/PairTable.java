@@ -1,0 +1,167 @@
+package loopwright.fit;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import loopwright.catalog.basis.Axis;
+import loopwright.catalog.basis.Face;
+import loopwright.catalog.chassis.Shell;
+import loopwright.geometry.Clearance;
+import loopwright.geometry.SpaceBox;
+import loopwright.quantity.IntervalSet;
+
+/**
+ * What is already decided about each pair of bodies, whatever the positions: they never meet, always meet, or it
+ * depends. Made on first use and kept.
+ */
+final class PairTable {
+
+    /** What is known of a pair at margin 0. */
+    enum Status {
+        /** Apart at every position in range. */
+        ALWAYS,
+        /** Apart at no position in range. */
+        NEVER,
+        /** It depends on the positions. */
+        DEPENDS
+    }
+
+    /** A pair's status, and the disjunctions that are still open when it depends. */
+    record Link(Status status, List<int[]> open) {
+        private static final Link ALWAYS = new Link(Status.ALWAYS, List.of());
+        private static final Link NEVER = new Link(Status.NEVER, List.of());
+    }
+
+    private static final IntervalSet ORIGIN = IntervalSet.of(0, 0);
+
+    private final Sides sides;
+    private final Bodies bodies;
+    private final Shell.Interior interior;
+    private final Map<Long, Link> hangToBody = new HashMap<>();
+    private final Map<Long, Link> hangToHang = new HashMap<>();
+    private final Map<Integer, Link> hangToWalls = new HashMap<>();
+    private final Map<Long, Integer> bodyMargins = new HashMap<>();
+
+    PairTable(Bodies bodies, int mounts) {
+        this.bodies = bodies;
+        this.interior = bodies.chassis().shell().interior();
+        this.sides = new Sides(mounts, interior);
+    }
+
+    private static long key(int a, int b) {
+        return (long) a << 32 | b;
+    }
+
+    Link walls(Hang hang) {
+        return hangToWalls.computeIfAbsent(
+                hang.id(), k -> decide(sides.walls(hang.occupant(), Optional.of(hang.frame())), List.of(hang)));
+    }
+
+    Link link(Hang hang, int body) {
+        return hangToBody.computeIfAbsent(key(hang.id(), body), k -> decide(sides(hang, body), List.of(hang)));
+    }
+
+    Link link(Hang a, Hang b) {
+        return hangToHang.computeIfAbsent(key(a.id(), b.id()), k -> decide(sides(a, b), List.of(a, b)));
+    }
+
+    List<int[]> sides(Hang hang, int body) {
+        return sides.between(hang.occupant(), Optional.of(hang.frame()), bodies.get(body), Optional.empty());
+    }
+
+    List<int[]> sides(Hang a, Hang b) {
+        return sides.between(a.occupant(), Optional.of(a.frame()), b.occupant(), Optional.of(b.frame()));
+    }
+
+    List<int[]> wallSides(Hang hang) {
+        return sides.walls(hang.occupant(), Optional.of(hang.frame()));
+    }
+
+    /** The variables' domains when these stacks hang; everything else stands at 0. */
+    IntervalSet[] domains(List<Hang> hangs) {
+        IntervalSet[] out = new IntervalSet[sides.variables()];
+        java.util.Arrays.fill(out, ORIGIN);
+        for (Hang hang : hangs) {
+            out[2 * hang.frame().index()] = hang.range().along();
+            out[2 * hang.frame().index() + 1] = hang.range().aside();
+        }
+        return out;
+    }
+
+    private Link decide(List<int[]> disjunctions, List<Hang> hangs) {
+        IntervalSet[] domains = domains(hangs);
+        List<int[]> open = new ArrayList<>();
+        for (int[] disjunction : disjunctions) {
+            Status status = status(disjunction, domains);
+            if (status == Status.NEVER) {
+                return Link.NEVER;
+            }
+            if (status == Status.DEPENDS) {
+                open.add(disjunction);
+            }
+        }
+        if (open.isEmpty()) {
+            return Link.ALWAYS;
+        }
+        return new Positions(domains, open).feasible(0) ? new Link(Status.DEPENDS, List.copyOf(open)) : Link.NEVER;
+    }
+
+    private static Status status(int[] disjunction, IntervalSet[] domains) {
+        boolean possible = false;
+        for (int at = 0; at < disjunction.length; at += 3) {
+            IntervalSet i = domains[disjunction[at]];
+            IntervalSet j = domains[disjunction[at + 1]];
+            int c = disjunction[at + 2];
+            if (j.min() - i.max() >= c) {
+                return Status.ALWAYS;
+            }
+            possible |= disjunction[at] != disjunction[at + 1] && j.max() - i.min() >= c;
+        }
+        return possible ? Status.DEPENDS : Status.NEVER;
+    }
+
+    /** The margin of two bodies that do not slide; a pair that does not count has a huge one. */
+    int margin(int a, int b) {
+        return bodyMargins.computeIfAbsent(key(a, b), k -> margin(bodies.get(a), bodies.get(b)));
+    }
+
+    /** A margin larger than any machine. */
+    static final int NO_LIMIT = 1_000_000;
+
+    private static int margin(Occupant a, Occupant b) {
+        int least = NO_LIMIT;
+        if (a.pairsWith(b)) {
+            for (SpaceBox boxA : a.boxes()) {
+                for (SpaceBox boxB : b.boxes()) {
+                    if (!boxA.room() || !boxB.room()) {
+                        int need = Math.max(boxA.needHmm(), boxB.needHmm());
+                        least = Math.min(least, Clearance.hmm(boxA, boxB) - need);
+                    }
+                }
+            }
+        }
+        return least;
+    }
+
+    /** The margin of a body that does not slide to the walls. */
+    int wallMargin(int body) {
+        Occupant occupant = bodies.get(body);
+        int least = NO_LIMIT;
+        for (Face wall : Face.values()) {
+            if (occupant.pairsWith(wall)) {
+                for (SpaceBox box : occupant.boxes()) {
+                    least = Math.min(least, wallDistance(box, wall) - box.needHmm());
+                }
+            }
+        }
+        return least;
+    }
+
+    private int wallDistance(SpaceBox box, Face wall) {
+        Axis axis = wall.normal();
+        int size = MountFrame.interior(interior, axis).valueHmm();
+        return wall.isHigh() ? size - box.along(axis).to() : box.along(axis).from();
+    }
+}

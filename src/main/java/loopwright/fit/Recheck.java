@@ -1,0 +1,119 @@
+package loopwright.fit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import loopwright.catalog.basis.Axis;
+import loopwright.catalog.basis.Face;
+import loopwright.catalog.chassis.Shell;
+import loopwright.fit.Occupant.Group;
+import loopwright.geometry.BodyBox;
+import loopwright.geometry.Edges;
+import loopwright.geometry.SpaceBox;
+import loopwright.geometry.Spread;
+import loopwright.geometry.Sum;
+
+/**
+ * Measures every pair of things as they stand, by plain subtraction. It knows nothing of the models, the kernel or the
+ * pair table, and is run on every layout before it is shown.
+ *
+ * <p>Unit: hundredths of a millimetre.
+ */
+final class Recheck {
+
+    private final Shell.Interior interior;
+
+    Recheck(Shell.Interior interior) {
+        this.interior = interior;
+    }
+
+    /** Every gap that counts; for each pair of bodies only the smallest. */
+    List<Gap> gaps(List<Standing> bodies) {
+        List<Gap> out = new ArrayList<>();
+        for (int i = 0; i < bodies.size(); i++) {
+            for (Face wall : Face.values()) {
+                addWall(out, bodies.get(i), wall);
+            }
+            for (int j = i + 1; j < bodies.size(); j++) {
+                addPair(out, bodies.get(i), bodies.get(j));
+            }
+        }
+        return out;
+    }
+
+    private void addPair(List<Gap> out, Standing a, Standing b) {
+        if (boltedTogether(a.occupant(), b.occupant())) {
+            return;
+        }
+        List<Gap> gaps = new ArrayList<>();
+        for (int i = 0; i < a.occupant().boxes().size(); i++) {
+            for (int j = 0; j < b.occupant().boxes().size(); j++) {
+                boolean bothRoom = a.occupant().boxes().get(i).room()
+                        && b.occupant().boxes().get(j).room();
+                if (!bothRoom) {
+                    gaps.add(gap(a, i, b, j));
+                }
+            }
+        }
+        gaps.stream().reduce((x, y) -> y.marginHmm() < x.marginHmm() ? y : x).ifPresent(out::add);
+    }
+
+    private static boolean boltedTogether(Occupant a, Occupant b) {
+        if (a.group() == Group.BUILT_IN) {
+            return b.group() == Group.BUILT_IN || b.touches().contains(a.name());
+        }
+        if (b.group() == Group.BUILT_IN) {
+            return a.touches().contains(b.name());
+        }
+        return a.group() == Group.ON_BOARD && b.group() == Group.ON_BOARD;
+    }
+
+    private Gap gap(Standing a, int boxA, Standing b, int boxB) {
+        int best = Integer.MIN_VALUE;
+        int spread = 0;
+        for (Axis axis : Axis.values()) {
+            int aBelow = b.from(boxB, axis) - a.to(boxA, axis);
+            int bBelow = a.from(boxA, axis) - b.to(boxB, axis);
+            if (Math.max(aBelow, bBelow) > best) {
+                best = Math.max(aBelow, bBelow);
+                Edges ea = edges(a, boxA, axis);
+                Edges eb = edges(b, boxB, axis);
+                spread = aBelow >= bBelow
+                        ? Spread.worstCaseHmm(eb.from(), ea.to())
+                        : Spread.worstCaseHmm(ea.from(), eb.to());
+            }
+        }
+        SpaceBox one = a.occupant().boxes().get(boxA);
+        SpaceBox other = b.occupant().boxes().get(boxB);
+        int need = Math.max(one.needHmm(), other.needHmm());
+        return new Gap(a.name(boxA), b.name(boxB), best, need, best - need - spread, one.room() || other.room());
+    }
+
+    private static Edges edges(Standing body, int box, Axis axis) {
+        BodyBox from = body.occupant().body().boxes().get(box);
+        return from.along(axis);
+    }
+
+    private void addWall(List<Gap> out, Standing body, Face wall) {
+        Occupant occupant = body.occupant();
+        if (occupant.group() == Group.BUILT_IN || occupant.against().contains(wall)) {
+            return;
+        }
+        Axis axis = wall.normal();
+        Sum size =
+                Sum.ZERO.plus("interior." + axis.name().toLowerCase(Locale.ROOT), MountFrame.interior(interior, axis));
+        List<Gap> gaps = new ArrayList<>();
+        for (int i = 0; i < occupant.boxes().size(); i++) {
+            int clearance = wall.isHigh() ? size.valueHmm() - body.to(i, axis) : body.from(i, axis);
+            Edges edges = edges(body, i, axis);
+            int spread =
+                    wall.isHigh() ? Spread.worstCaseHmm(size, edges.to()) : Spread.worstCaseHmm(edges.from(), Sum.ZERO);
+            SpaceBox box = occupant.boxes().get(i);
+            String name =
+                    wall.name().toLowerCase(Locale.ROOT) + (wall == Face.FLOOR || wall == Face.ROOF ? "" : " wall");
+            gaps.add(new Gap(
+                    body.name(i), name, clearance, box.needHmm(), clearance - box.needHmm() - spread, box.room()));
+        }
+        gaps.stream().reduce((x, y) -> y.marginHmm() < x.marginHmm() ? y : x).ifPresent(out::add);
+    }
+}
