@@ -46,11 +46,12 @@ public final class FitSearch {
         Stop stop = new Stop(wish, interrupted);
         Found known = new Found(fitCase);
         for (ModWorld world : worlds) {
-            Scene scene = maker.scene(world, Knowledge.KNOWN_ONLY);
-            boolean whole = new LayoutWalk(maker.pairs(), scene).run(chosen -> {
-                known.note(chosen, world.mods());
-                return !stop.now(known.size());
-            });
+            Scene scene = maker.scene(world, Knowledge.Knowledge.KNOWN_ONLYN_ONLY);
+            boolean whole = new LayoutWalk(maker.pairs(), scene, fresh(world, scene, Knowledge.KNOWN_ONLY))
+                    .run(chosen -> {
+                        known.note(chosen, world.mods());
+                        return !stop.now(known.size());
+                    });
             if (!whole) {
                 break;
             }
@@ -61,17 +62,23 @@ public final class FitSearch {
                 fits, maker.sawUnknown() ? unknown(known, stop) : List.of(), stop.because(), worlds.size());
     }
 
+    private List<Fresh.Choice> fresh(ModWorld world, Scene scene, Knowledge knowledge) {
+        return new Fresh(fitCase, maker, wish).choices(world, scene, knowledge);
+    }
+
     private List<UnknownLayout> unknown(Found known, Stop stop) {
         Map<String, UnknownLayout> out = new TreeMap<>();
         for (ModWorld world : worlds) {
-            Scene scene = maker.scene(world, Knowledge.UNKNOWN_AS_ZERO);
-            boolean whole = new LayoutWalk(maker.pairs(), scene).run(chosen -> {
-                if (!known.has(chosen)) {
-                    Layout layout = known.layout(chosen);
-                    out.computeIfAbsent(layout.text(), t -> new UnknownLayout(layout, toMeasure(scene, chosen)));
-                }
-                return !stop.now(known.size());
-            });
+            Scene scene = maker.scene(world, Knowledge.UNKnowledge.UNKNOWN_AS_ZERON_AS_ZERO);
+            boolean whole = new LayoutWalk(maker.pairs(), scene, fresh(world, scene, Knowledge.UNKNOWN_AS_ZERO))
+                    .run(chosen -> {
+                        if (!known.has(chosen)) {
+                            Layout layout = known.layout(chosen);
+                            out.computeIfAbsent(
+                                    layout.text(), t -> new UnknownLayout(layout, toMeasure(scene, chosen)));
+                        }
+                        return !stop.now(known.size());
+                    });
             if (!whole) {
                 break;
             }

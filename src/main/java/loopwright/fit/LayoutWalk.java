@@ -25,11 +25,18 @@ final class LayoutWalk {
 
     private final PairTable pairs;
     private final Scene scene;
+    private final List<Fresh.Choice> choices;
     private final Map<Long, Boolean> neverTogether = new HashMap<>();
 
-    LayoutWalk(PairTable pairs, Scene scene) {
+    /**
+     * A walk.
+     *
+     * @param choices what each mount may carry, mount by mount: options of the scene
+     */
+    LayoutWalk(PairTable pairs, Scene scene, List<Fresh.Choice> choices) {
         this.pairs = pairs;
         this.scene = scene;
+        this.choices = choices;
     }
 
     /** Visits every layout that fits; false when the visit stopped it. */
@@ -40,13 +47,13 @@ final class LayoutWalk {
     }
 
     private boolean extend(int mount, List<Option> chosen, BitSet settings, Visit visit) {
-        if (mount == scene.options().size()) {
-            return true;
+        if (mount == choices.size()) {
+            return chosen.isEmpty() || visit.fits(chosen);
         }
-        if (!extend(mount + 1, chosen, settings, visit)) {
+        if (choices.get(mount).mayBeEmpty() && !extend(mount + 1, chosen, settings, visit)) {
             return false;
         }
-        for (Option option : scene.options().get(mount)) {
+        for (Option option : choices.get(mount).options()) {
             BitSet left = (BitSet) settings.clone();
             left.and(option.settings());
             if (left.isEmpty() || clashes(chosen, option)) {
@@ -57,7 +64,7 @@ final class LayoutWalk {
             if (!stands(more, left)) {
                 continue;
             }
-            if (!visit.fits(more) || !extend(mount + 1, more, left, visit)) {
+            if (!extend(mount + 1, more, left, visit)) {
                 return false;
             }
         }

@@ -2,6 +2,9 @@ package loopwright.fit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import loopwright.catalog.brief.BriefLimits.ModLimits;
 import loopwright.catalog.chassis.Chassis;
 import loopwright.catalog.chassis.Mod;
@@ -58,6 +61,34 @@ public final class ModRules {
             grown = bits != before;
         }
         return new ModSet(bits);
+    }
+
+    /** The mods that change what can hang on a mount. */
+    static ModSet aboutMount(Chassis chassis, String mount) {
+        long bits = 0;
+        for (int i = 0; i < chassis.mods().size(); i++) {
+            bits |= mountsOf(chassis.mods().get(i).effect()).contains(mount) ? 1L << i : 0;
+        }
+        return new ModSet(bits);
+    }
+
+    /** The one mount that a mod is about, if it changes nothing else. */
+    static Optional<String> onlyMountOf(Mod mod) {
+        Mod.Effect effect = mod.effect();
+        Set<String> mounts = mountsOf(effect);
+        boolean nothingElse = effect.removes().isEmpty()
+                && effect.adds().isEmpty()
+                && effect.opensPlaces().isEmpty()
+                && effect.closesPlaces().isEmpty();
+        return nothingElse && mounts.size() == 1 ? mounts.stream().findFirst() : Optional.empty();
+    }
+
+    private static Set<String> mountsOf(Mod.Effect effect) {
+        Set<String> out = new TreeSet<>();
+        effect.seats().forEach(s -> out.add(s.mount()));
+        effect.covers().forEach(c -> out.add(c.mount()));
+        effect.airways().forEach(a -> out.add(a.mount()));
+        return out;
     }
 
     private static boolean changesRoom(Mod.Effect effect) {

@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import loopwright.catalog.chassis.Mod;
 import loopwright.fit.ModModel.ModWorld;
 import loopwright.fit.PairTable.Link;
 import loopwright.fit.PairTable.Status;
@@ -32,6 +31,8 @@ final class SceneMaker {
     private final Bodies bodies;
     private final PairTable pairs;
     private final Map<Long, List<Placing>> placings = new HashMap<>();
+    private final Map<Stage, List<Setting>> settingsOf = new HashMap<>();
+    private final Map<Wall, List<Option>> optionsOf = new HashMap<>();
     private final Map<String, List<Seated>> seatedByMods = new HashMap<>();
     private final Map<String, Hang> hangs = new HashMap<>();
     private final Map<String, Body> stackBodies = new HashMap<>();
@@ -57,29 +58,53 @@ final class SceneMaker {
                 || hangs.values().stream().anyMatch(h -> h.occupant().isUnknown());
     }
 
+    /** What does not hang on mounts: it is the same for many mod sets. */
+    private record Stage(List<Integer> builtIn, long usable, Knowledge knowledge) {}
+
+    /** What a mount can carry depends on these alone. */
+    private record Wall(int mount, ModSet aboutMount, Stage stage) {}
+
     Scene scene(ModWorld world, Knowledge knowledge) {
-        List<Integer> builtIn = bodies.builtIn(world.mods());
-        if (knowledge == Knowledge.KNOWN_ONLY
-                && builtIn.stream().anyMatch(b -> bodies.get(b).isUnknown())) {
-            return new Scene(world.mods(), builtIn, List.of(), List.of());
-        }
-        List<Setting> settings = settings(world, builtIn, knowledge);
+        Stage stage = stage(world, knowledge);
+        List<Setting> settings = settings(stage);
         List<List<Option>> options = new ArrayList<>();
         for (MountFrame frame : fitCase.frames()) {
-            options.add(options(frame, world.mods(), builtIn, settings, knowledge));
+            options.add(options(frame, world.mods(), stage));
         }
-        return new Scene(world.mods(), builtIn, settings, List.copyOf(options));
+        return new Scene(world.mods(), stage.builtIn(), settings, List.copyOf(options));
     }
 
-    private List<Setting> settings(ModWorld world, List<Integer> builtIn, Knowledge knowledge) {
-        List<Placing> all = placings.computeIfAbsent(world.usable(), u -> new PlaceModel(fitCase, sets).all(u));
+    private Stage stage(ModWorld world, Knowledge knowledge) {
+        return new Stage(bodies.builtIn(world.mods()), world.usable(), knowledge);
+    }
+
+    /** What a mount could carry with other mods about it, everything else as in a world. */
+    List<Option> options(MountFrame frame, ModSet otherMods, ModWorld world, Knowledge knowledge) {
+        return options(frame, otherMods, stage(world, knowledge));
+    }
+
+    private List<Option> options(MountFrame frame, ModSet mods, Stage stage) {
+        ModSet about =
+                mods.and(ModRules.aboutMount(fitCase.chassis(), frame.mount().id()));
+        return optionsOf.computeIfAbsent(new Wall(frame.index(), about, stage), w -> makeOptions(frame, about, stage));
+    }
+
+    private List<Setting> settings(Stage stage) {
+        return settingsOf.computeIfAbsent(stage, this::makeSettings);
+    }
+
+    private List<Setting> makeSettings(Stage stage) {
+        boolean knownOnly = stage.knowledge() == Knowledge.KNOWN_ONLY;
+        if (knownOnly && stage.builtIn().stream().anyMatch(b -> bodies.get(b).isUnknown())) {
+            return List.of();
+        }
+        List<Placing> all = placings.computeIfAbsent(stage.usable(), u -> new PlaceModel(fitCase, sets).all(u));
         List<Setting> out = new ArrayList<>();
         for (Placing placing : all) {
             PartSet set = sets.get(placing.parts());
             List<Integer> parts = bodies.parts(set, placing);
-            boolean known = parts.stream().noneMatch(p -> bodies.get(p).isUnknown());
-            if (known || knowledge == Knowledge.UNKNOWN_AS_ZERO) {
-                int margin = margin(parts, builtIn);
+            if (!knownOnly || parts.stream().noneMatch(p -> bodies.get(p).isUnknown())) {
+                int margin = margin(parts, stage.builtIn());
                 if (margin >= 0) {
                     out.add(new Setting(set, placing, parts, margin));
                 }
@@ -102,15 +127,16 @@ final class SceneMaker {
         return least;
     }
 
-    private List<Option> options(
-            MountFrame frame, ModSet mods, List<Integer> builtIn, List<Setting> settings, Knowledge knowledge) {
+    private List<Option> makeOptions(MountFrame frame, ModSet about, Stage stage) {
+        List<Setting> settings = settings(stage);
         List<Option> out = new ArrayList<>();
         Map<Integer, BitSet> settingsWith = settingsWith(settings);
-        for (Seated seated : seated(frame, mods)) {
+        for (Seated seated : seated(frame, about)) {
             List<Hung> hung = new ArrayList<>();
             for (Hang hang : seated.hangs()) {
-                if (knowledge == Knowledge.UNKNOWN_AS_ZERO || !hang.occupant().isUnknown()) {
-                    addIfPossible(hung, hang, builtIn);
+                if (stage.knowledge() == Knowledge.UNKNOWN_AS_ZERO
+                        || !hang.occupant().isUnknown()) {
+                    addIfPossible(hung, hang, stage.builtIn());
                 }
             }
             BitSet goesWith = goesWith(hung, settings.size(), settingsWith);
@@ -129,37 +155,22 @@ final class SceneMaker {
     /** A shape, by its index, and its hangs in every range that seats and covers allow. */
     private record Seated(int shape, List<Hang> hangs) {}
 
-    private List<Seated> seated(MountFrame frame, ModSet mods) {
-        ModSet relevant = mods.and(aboutMount(frame));
-        return seatedByMods.computeIfAbsent(frame.mount().id() + relevant, k -> {
+    private List<Seated> seated(MountFrame frame, ModSet about) {
+        return seatedByMods.computeIfAbsent(frame.mount().id() + about, k -> {
             List<Seated> out = new ArrayList<>();
             List<Shape> shapes = fitCase.shapes().all();
             for (int s = 0; s < shapes.size(); s++) {
                 Shape shape = shapes.get(s);
-                if (fitCase.seating().hindrance(frame, shape, relevant) == Seating.Hindrance.NONE) {
+                if (fitCase.seating().hindrance(frame, shape, about) == Seating.Hindrance.NONE) {
                     out.add(new Seated(
                             s,
-                            fitCase.seating().ranges(frame, shape, relevant).stream()
+                            fitCase.seating().ranges(frame, shape, about).stream()
                                     .map(range -> hang(frame, shape, range))
                                     .toList()));
                 }
             }
             return List.copyOf(out);
         });
-    }
-
-    /** The mods that change what can hang on a mount. */
-    private ModSet aboutMount(MountFrame frame) {
-        long bits = 0;
-        String id = frame.mount().id();
-        for (int i = 0; i < fitCase.chassis().mods().size(); i++) {
-            Mod.Effect effect = fitCase.chassis().mods().get(i).effect();
-            boolean about = effect.seats().stream().anyMatch(e -> e.mount().equals(id))
-                    || effect.covers().stream().anyMatch(e -> e.mount().equals(id))
-                    || effect.airways().stream().anyMatch(e -> e.mount().equals(id));
-            bits |= about ? 1L << i : 0;
-        }
-        return new ModSet(bits);
     }
 
     private void addIfPossible(List<Hung> hung, Hang hang, List<Integer> builtIn) {
