@@ -46,7 +46,7 @@ public final class FitSearch {
         Stop stop = new Stop(wish, interrupted);
         Found known = new Found(fitCase);
         for (ModWorld world : worlds) {
-            Scene scene = maker.scene(world, Knowledge.Knowledge.KNOWN_ONLYN_ONLY);
+            Scene scene = maker.scene(world, Knowledge.KNOWN_ONLY);
             boolean whole = new LayoutWalk(maker.pairs(), scene, fresh(world, scene, Knowledge.KNOWN_ONLY))
                     .run(chosen -> {
                         known.note(chosen, world.mods());
@@ -69,7 +69,7 @@ public final class FitSearch {
     private List<UnknownLayout> unknown(Found known, Stop stop) {
         Map<String, UnknownLayout> out = new TreeMap<>();
         for (ModWorld world : worlds) {
-            Scene scene = maker.scene(world, Knowledge.UNKnowledge.UNKNOWN_AS_ZERON_AS_ZERO);
+            Scene scene = maker.scene(world, Knowledge.UNKNOWN_AS_ZERO);
             boolean whole = new LayoutWalk(maker.pairs(), scene, fresh(world, scene, Knowledge.UNKNOWN_AS_ZERO))
                     .run(chosen -> {
                         if (!known.has(chosen)) {
