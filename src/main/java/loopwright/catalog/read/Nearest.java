@@ -11,7 +11,7 @@ public final class Nearest {
     /** The nearest by edit distance, if it is near enough to be meant; ties go to the first. */
     public static Optional<String> to(String typed, Collection<String> known) {
         String best = "";
-        int least = Math.max(2, Math.min(typed.length(), 60) / 3) + 1;
+        int least = Math.min(Math.max(2, typed.length() / 3), typed.length() - 1) + 1;
         for (String word : known) {
             if (typed.length() > 80 || Math.abs(word.length() - typed.length()) >= least) {
                 continue;

@@ -74,11 +74,10 @@ final class WrittenShort {
                 fieldsKnown = false;
             }
         }
-        Optional<Node> value = map.find("value_mm");
-        if (value.isEmpty()) {
-            return notes.wrong(map, Notes.join(path, "value_mm"), "nothing", "a number", "");
-        }
-        Optional<Integer> hmm = hundredths(range, value.get(), Notes.join(path, "value_mm"));
+        Optional<Integer> hmm = map.find("value_mm")
+                .map(n -> hundredths(range, n, Notes.join(path, "value_mm")))
+                .orElseGet(() -> notes.wrong(
+                        map, Notes.join(path, "value_mm"), "nothing", "a number of mm", "The field is missing."));
         Optional<Integer> plusMinus = map.find("plus_minus_mm")
                 .map(n -> hundredths(PLUS_MINUS, n, Notes.join(path, "plus_minus_mm")))
                 .orElse(Optional.of(Dimension.DEFAULT_PLUS_MINUS_HMM));
