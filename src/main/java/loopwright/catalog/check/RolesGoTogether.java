@@ -31,6 +31,7 @@ record RolesGoTogether(Item item, Problems problems) {
         if (!processors.isEmpty() && shared.isEmpty()) {
             note("parts.processor", "no processor for the socket " + String.join(" or ", sockets), "a board's socket");
         } else if (!blocks.isEmpty()
+                && !shared.isEmpty()
                 && blocks.stream().noneMatch(b -> b.sockets().stream().anyMatch(shared::contains))) {
             note("parts.processor_block", "no block for the socket " + String.join(" or ", shared), "the socket");
         }
