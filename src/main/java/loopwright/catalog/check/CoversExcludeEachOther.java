@@ -15,7 +15,7 @@ final class CoversExcludeEachOther implements Check {
     public void run(Items items, Problems problems) {
         for (Items.Placed<Chassis> chassis : items.of(Chassis.class)) {
             List<Mod> mods = chassis.value().mods();
-            for (int i = 0; i < mods.size(); i++) {
+            for (int i = 0; i < mods.size() && mods.size() <= Prerequisites.MODS_MAX; i++) {
                 twiceInOne(chassis, i, problems);
                 for (int j = 0; j < i; j++) {
                     pair(chassis, mods.get(j), i, problems);

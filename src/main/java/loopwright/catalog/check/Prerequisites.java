@@ -11,6 +11,9 @@ import loopwright.catalog.chassis.Mod;
 /** What mods of a chassis need and what they cannot go with. */
 final class Prerequisites {
 
+    /** Most mods of a chassis; beyond it nobody could overlook the sets, and no search end. */
+    static final int MODS_MAX = 100;
+
     private Prerequisites() {}
 
     /** What a mod names as needed. */

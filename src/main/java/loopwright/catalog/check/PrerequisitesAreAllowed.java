@@ -12,7 +12,7 @@ final class PrerequisitesAreAllowed implements Check {
     public void run(Items items, Problems problems) {
         for (Items.Placed<Chassis> chassis : items.of(Chassis.class)) {
             List<String> ids = ChassisIds.mods(chassis.value());
-            for (int i = 0; i < ids.size(); i++) {
+            for (int i = 0; i < ids.size() && ids.size() <= Prerequisites.MODS_MAX; i++) {
                 mod(chassis, i, ids.get(i), problems);
             }
         }

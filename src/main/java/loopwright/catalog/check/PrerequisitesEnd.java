@@ -16,6 +16,12 @@ final class PrerequisitesEnd implements Check {
         for (Items.Placed<Chassis> chassis : items.of(Chassis.class)) {
             Set<String> told = new TreeSet<>();
             List<Mod> mods = chassis.value().mods();
+            if (mods.size() > Prerequisites.MODS_MAX) {
+                problems.add(chassis.item()
+                        .problem(
+                                "mods", mods.size() + " mods", "at most " + Prerequisites.MODS_MAX + " a chassis", ""));
+                continue;
+            }
             for (int i = 0; i < mods.size(); i++) {
                 List<String> circle = circle(chassis.value(), mods.get(i).id(), new ArrayList<>(), new TreeSet<>());
                 if (!circle.isEmpty() && told.addAll(circle)) {

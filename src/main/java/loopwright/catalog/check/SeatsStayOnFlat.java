@@ -50,7 +50,6 @@ final class SeatsStayOnFlat implements Check {
                 problems);
     }
 
-    @SuppressWarnings("TooManyParameters")
     private static void axis(
             Items.Placed<Chassis> chassis,
             PlacedSeat seat,
