@@ -19,6 +19,8 @@ final class WrittenShort {
     /** How far a dimension may be off, mm. */
     private static final Range PLUS_MINUS = new Range(0, 50, "");
 
+    private static final Set<Class<?>> KINDS = Set.of(Dimension.class, Span.class, Pattern.class);
+
     private static final Set<String> KNOWN = Set.of("measured", "datasheet", "assumed");
 
     private final Notes notes;
@@ -29,7 +31,7 @@ final class WrittenShort {
 
     /** The records written short. */
     static Set<Class<?>> kinds() {
-        return Set.of(Dimension.class, Span.class, Pattern.class);
+        return KINDS;
     }
 
     Optional<Object> value(Slot slot, Node node, String path) {
