@@ -87,7 +87,7 @@ public final class ModRules {
     }
 
     /** The one mount that a mod is about, if it changes nothing else. */
-    static Optional<String> onlyMountOf(Mod mod) {
+    public static Optional<String> onlyMountOf(Mod mod) {
         Mod.Effect effect = mod.effect();
         Set<String> mounts = mountsOf(effect);
         boolean nothingElse = effect.removes().isEmpty()

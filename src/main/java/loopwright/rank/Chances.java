@@ -1,0 +1,65 @@
+package loopwright.rank;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import loopwright.catalog.chassis.Chassis;
+import loopwright.catalog.chassis.Mod;
+import loopwright.fit.FoundLayout;
+import loopwright.fit.ModRules;
+import loopwright.fit.ModSet;
+
+/**
+ * The mod sets worth looking at for a layout.
+ *
+ * <p>A mod that changes one mount and nothing else, and that no other mod of the set requires, only costs when the build
+ * carries nothing on that mount: the set without it is valid and gives the same build for less. So such mods are looked
+ * at only on the layout's own mounts, and on one more where a bare row of fans may hang.
+ */
+final class Chances {
+
+    private final Chassis chassis;
+    private final List<ModSet> valid;
+
+    Chances(Chassis chassis, List<ModSet> valid) {
+        this.chassis = chassis;
+        this.valid = valid;
+    }
+
+    /**
+     * A mod set for a layout.
+     *
+     * @param fansOn the mount that must carry a bare row of fans for the set to be worth it; absent: any, or none
+     */
+    record Chance(ModSet mods, Optional<String> fansOn) {}
+
+    List<Chance> of(FoundLayout found) {
+        Set<String> used = new TreeSet<>();
+        found.layout().stacks().forEach(s -> used.add(s.frame().mount().id()));
+        List<Chance> out = new ArrayList<>();
+        for (ModSet set : valid) {
+            if (found.needed().stream().anyMatch(n -> n.isSubsetOf(set))) {
+                Set<String> idle = idleMounts(set, used);
+                if (idle.size() <= 1) {
+                    out.add(new Chance(set, idle.stream().findFirst()));
+                }
+            }
+        }
+        return out;
+    }
+
+    private Set<String> idleMounts(ModSet set, Set<String> used) {
+        Set<String> out = new TreeSet<>();
+        List<Mod> mods = set.mods(chassis);
+        for (Mod mod : mods) {
+            Optional<String> only = ModRules.onlyMountOf(mod);
+            boolean required = mods.stream().anyMatch(m -> m.rules().requires().contains(mod.id()));
+            if (only.isPresent() && !required && !used.contains(only.get())) {
+                out.add(only.get());
+            }
+        }
+        return out;
+    }
+}
