@@ -98,7 +98,7 @@ public final class CaseGenerator {
 
     private Radiator stacks() {
         int port = 800 + dice.small(0, 6);
-        int blank = dice.chance(60) ? port + dice.small(-4, 4) : 500;
+        int blank = dice.chance(85) ? port + dice.small(-4, 4) : 500;
         int width = 8000 + 2 * dice.small(0, 2);
         int thick = 2000 + dice.small(0, 4);
         Radiator first = parts.radiator("rad-a", ONE_80, width, thick, port, blank);

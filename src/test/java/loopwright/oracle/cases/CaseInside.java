@@ -41,7 +41,7 @@ final class CaseInside {
         int thin = 0;
         for (int i = 0; i < mounts.size(); i++) {
             CaseMount mount = mounts.get(i);
-            if (shape.pins.get(i) != Face.RIGHT && dice.chance(60)) {
+            if (shape.pins.get(i) != Face.RIGHT && dice.chance(50)) {
                 plate(thin++, room.plate(shape.pins.get(i), mount.face, depthHmm, dice.small(1, 7)));
             }
             if (dice.chance(30)) {

@@ -49,7 +49,7 @@ final class CaseParts {
         List<Radiator.Port> ports = new ArrayList<>();
         int count = dice.between(0, 2);
         for (int i = 0; i < count; i++) {
-            boolean broad = dice.chance(75);
+            boolean broad = dice.chance(85);
             ports.add(new Radiator.Port(
                     broad ? Radiator.PortFace.BROAD : Radiator.PortFace.END,
                     hmm(portHmm / 2),
@@ -223,7 +223,7 @@ final class CaseParts {
                 new Practice.Room(
                         hmm(fanNeedHmm),
                         hmm(portRoomHmm),
-                        hmm(700),
+                        hmm(300),
                         hmm(plenumHmm),
                         hmm(plenumHmm + 500),
                         hmm(100),
