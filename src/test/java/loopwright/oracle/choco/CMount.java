@@ -260,7 +260,7 @@ final class CMount {
             boolean cover = effect.covers().stream().anyMatch(c -> c.mount().equals(mount.id()));
             boolean air = effect.airways().stream()
                     .anyMatch(a -> a.mount().equals(mount.id()) && opens(a, fanMm) >= freeAreaMin);
-            if (air || cover && freeAreaMin <= 1) {
+            if (air || (cover && freeAreaMin <= 1)) {
                 out.add(m);
             }
         }
