@@ -12,7 +12,6 @@ class CaseCensusTest {
     void casesHangOnJointPositionsAndAreNotMonotone() {
         CaseCensus census = new CaseCensus();
         Seeds.tiny().forEach(seed -> census.count(CaseGenerator.generate(seed, CaseGenerator.Mode.TINY)));
-        System.out.println(census);
         assertThat(census.hangsOnJoint * 100)
                 .as("share that hangs on joint positions: %s", census)
                 .isGreaterThanOrEqualTo(20 * census.cases);

@@ -29,12 +29,12 @@ class CpSatCountTest {
 
     @Test
     void countsTheSameLayoutsOnTinyCases() {
-        agree(Mode.TINY, 20);
+        agree(Mode.TINY, 8);
     }
 
     @Test
     void countsTheSameLayoutsOnSmallCases() {
-        agree(Mode.SMALL, 8);
+        agree(Mode.SMALL, 4);
     }
 
     private static void agree(Mode mode, int seeds) {

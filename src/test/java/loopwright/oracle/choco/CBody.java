@@ -66,11 +66,11 @@ final class CBody {
 
     /** Whether the two may interpenetrate as far as the rules care. */
     boolean ignores(CBody other) {
-        if (ofChassis() && other.ofChassis() || onBoard && other.onBoard) {
+        if ((ofChassis() && other.ofChassis()) || (onBoard && other.onBoard)) {
             return true;
         }
-        return other.ofChassis() && touches.contains(other.chassisId)
-                || ofChassis() && other.touches.contains(chassisId);
+        return (other.ofChassis() && touches.contains(other.chassisId))
+                || (ofChassis() && other.touches.contains(chassisId));
     }
 
     boolean clash(CBody other) {

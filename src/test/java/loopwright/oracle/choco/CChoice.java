@@ -371,8 +371,7 @@ final class CChoice {
         for (int m = 0; m < mods.size(); m++) {
             Mod.Effect effect = mods.get(m).effect();
             if (effect.closesPlaces().contains(place.id())
-                    || place.inside().isPresent()
-                            && effect.removes().contains(place.inside().get())) {
+                    || place.inside().filter(effect.removes()::contains).isPresent()) {
                 logic.rule(List.of(used, done.get(m)), List.of());
             }
             if (effect.opensPlaces().contains(place.id())) {

@@ -115,7 +115,8 @@ record CShape(String arrangement, String layers, Radiator radiator, Fan fan, boo
         int reach = room.portRoomMm().valueHmm();
         int depth = mount.gasket().map(g -> out.mm(g.squeezedMm())).orElse(0);
         boolean insideNow = false;
-        for (char layer : layers.toCharArray()) {
+        for (int i = 0; i < layers.length(); i++) {
+            char layer = layers.charAt(i);
             if (layer == '|') {
                 insideNow = true;
             } else if (layer == 'F' && insideNow) {

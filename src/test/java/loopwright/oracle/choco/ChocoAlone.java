@@ -20,7 +20,7 @@ public final class ChocoAlone implements Function<OracleCase, FitAnswer> {
         fits.forEach((layout, sets) -> {
             SortedSet<SortedSet<String>> least = ModSetOrder.sets();
             for (SortedSet<String> set : sets) {
-                if (least.stream().noneMatch(set::containsAll)) {
+                if (least.stream().noneMatch(smaller -> set.containsAll(smaller))) {
                     least.add(set);
                 }
             }

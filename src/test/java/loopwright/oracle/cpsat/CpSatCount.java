@@ -61,7 +61,7 @@ public final class CpSatCount {
         hang(chassis, done, standing);
     }
 
-    /** Layouts that fit with one mod set, which must be valid, left out those of {@code but}. */
+    /** Layouts that fit with one mod set, which must be valid, leaving out those of {@code but}. */
     public static SortedSet<String> layouts(OracleCase question, Set<String> mods, Set<String> but) {
         return new CpSatCount(question, mods).solved(but);
     }

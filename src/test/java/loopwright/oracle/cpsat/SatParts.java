@@ -111,7 +111,7 @@ final class SatParts {
                             || c.power().sixteenPinPlugs() > s.output().cardSixteenPinPlugs());
         });
         LinearExprBuilder spare = LinearExpr.newBuilder();
-        long factor = 100 + brief.terms().supplyHeadroomPercent();
+        long factor = 100L + brief.terms().supplyHeadroomPercent();
         term(spare, supplies, s -> s.output().ratedW(), 100);
         term(spare, processors, p -> p.heat().worstW(), -factor);
         term(spare, cards, c -> c.power().worstW(), -factor);
