@@ -248,6 +248,7 @@ final class SceneMaker {
                 Set.copyOf(frame.mount().touches()));
         List<String> unknowns = new ArrayList<>(occupant.unknowns());
         unknowns.addAll(range.unknowns());
+        unknowns.addAll(shape.unknowns());
         Hang made = new Hang(hangs.size(), frame, shape, range, occupant.withUnknowns(List.copyOf(unknowns)));
         hangs.put(where + range, made);
         return made;
