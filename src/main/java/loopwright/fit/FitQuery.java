@@ -18,7 +18,7 @@ public final class FitQuery {
 
     private final FitSearch search;
     private final Map<ModSet, Scene> scenes = new HashMap<>();
-    private final Map<String, Boolean> answers = new HashMap<>();
+    private final Map<Question, Boolean> answers = new HashMap<>();
 
     /** Queries about a case. */
     public FitQuery(FitCase fitCase, FitWish wish) {
@@ -54,15 +54,19 @@ public final class FitQuery {
 
     /** Whether stacks, in the order of their mounts, fit with a mod set and parts of a certain room. */
     public boolean fits(List<Layout.Stack> stacks, ModSet mods, PartSet parts) {
-        String question = search.maker().partSets().indexOf(parts) + "|" + mods.bits() + "|" + text(stacks);
-        return answers.computeIfAbsent(question, q -> ask(stacks, mods, parts));
+        return answers.computeIfAbsent(
+                new Question(parts, mods, stacks.stream().map(FitQuery::hung).toList()), q -> ask(stacks, mods, parts));
     }
 
-    private static String text(List<Layout.Stack> stacks) {
-        StringBuilder out = new StringBuilder();
-        stacks.forEach(s -> out.append(s.frame().index()).append(s.shape().text()));
-        return out.toString();
+    /** A shape on a mount, cheap to compare. */
+    private record HungShape(int mount, Shape shape) {}
+
+    private static HungShape hung(Layout.Stack stack) {
+        return new HungShape(stack.frame().index(), stack.shape());
     }
+
+    /** What was asked; part sets are told apart by identity, there is one object of each. */
+    private record Question(PartSet parts, ModSet mods, List<HungShape> stacks) {}
 
     private boolean ask(List<Layout.Stack> stacks, ModSet mods, PartSet parts) {
         Scene scene = scene(mods);

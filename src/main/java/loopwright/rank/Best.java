@@ -13,7 +13,7 @@ final class Best implements Goal {
 
     private final Order order;
     private final int count;
-    private final Map<String, Build> byLayout = new HashMap<>();
+    private final Map<Layout, Build> byLayout = new HashMap<>();
 
     Best(Order order, int count) {
         this.order = order;
@@ -21,12 +21,16 @@ final class Best implements Goal {
     }
 
     @Override
-    public boolean isHopeless(Layout layout, Bound bound) {
-        Build own = byLayout.get(layout.text());
-        if (own != null) {
-            return order.figure(own.outcome()) < order.figure(bound);
+    public boolean isHopeless(List<Layout> layouts, Bound bound) {
+        boolean full = byLayout.size() == count && worst() < order.figure(bound);
+        for (Layout layout : layouts) {
+            Build own = byLayout.get(layout);
+            boolean beaten = own == null ? full : order.figure(own.outcome()) < order.figure(bound);
+            if (!beaten) {
+                return false;
+            }
         }
-        return byLayout.size() == count && worst() < order.figure(bound);
+        return true;
     }
 
     private long worst() {
@@ -38,13 +42,13 @@ final class Best implements Goal {
 
     @Override
     public void offer(Layout layout, Build.Outcome outcome, Supplier<Build> build) {
-        Build own = byLayout.get(layout.text());
+        Build own = byLayout.get(layout);
         if (own != null && order.outcomes().compare(own.outcome(), outcome) < 0) {
             return;
         }
         Build candidate = build.get();
         if (own == null || comparator().compare(candidate, own) < 0) {
-            byLayout.put(layout.text(), candidate);
+            byLayout.put(layout, candidate);
         }
         if (byLayout.size() > count) {
             byLayout.values()

@@ -39,6 +39,15 @@ public final class Build {
         Airing {
             fittings = List.copyOf(fittings);
         }
+
+        /** The same parts on the stacks of a layout that takes the same parts. */
+        Airing on(Layout other) {
+            List<Fitting> moved = new ArrayList<>(fittings);
+            for (int i = 0; i < other.stacks().size(); i++) {
+                moved.set(i, fittings.get(i).on(other.stacks().get(i)));
+            }
+            return new Airing(moved, exhaust, dutyPercent);
+        }
     }
 
     /**

@@ -5,14 +5,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import loopwright.fit.FitQuery;
-import loopwright.fit.FoundLayout;
+import loopwright.fit.Layout;
 import loopwright.fit.Layout.Stack;
+import loopwright.fit.ModSet;
 import loopwright.fit.MountFrame;
 import loopwright.loop.CoolingCase;
 import loopwright.loop.CoolingModel;
 import loopwright.loop.SectionRate;
 import loopwright.loop.SoundPower;
 import loopwright.rank.Chances.Chance;
+import loopwright.rank.Fittings.Floor;
 
 /**
  * Walks every build of a layout with a mod set: parts, which mount blows out, fan duty.
@@ -31,6 +33,7 @@ final class BuildWalk {
     private final FitQuery query;
     private final List<Core> cores;
     private final Fittings fittings;
+    private final Core ideal;
     private final CoolingModel model;
     private final Costing costing;
     private final BuildLimits limits;
@@ -38,56 +41,63 @@ final class BuildWalk {
     BuildWalk(FitQuery query, List<Core> cores, CoolingModel model) {
         this.query = query;
         this.cores = cores;
+        this.ideal = ideal(cores);
         this.fittings = new Fittings(query.fitCase());
         this.model = model;
         this.costing = new Costing(query.fitCase().brief().terms());
         this.limits = BuildLimits.of(query.fitCase().brief().limits());
     }
 
+    /** A core with the best figures of all, each by itself; only for bounds. */
+    private static Core ideal(List<Core> cores) {
+        Core best = cores.get(0);
+        for (Core core : cores) {
+            best = new Core(
+                    best.chosen(),
+                    best.room(),
+                    Math.min(best.cents(), core.cents()),
+                    Math.min(best.heatW(), core.heatW()),
+                    best.sound().compareTo(core.sound()) <= 0 ? best.sound() : core.sound(),
+                    Math.min(best.leadDays(), core.leadDays()));
+        }
+        return best;
+    }
+
     /** What one walk is about. */
-    private record Task(FoundLayout found, Build.Done done, Goal goal) {
+    private record Task(List<Layout> layouts, Build.Done done, Goal goal) {
+        /** The stacks of the first; those of the others take the same parts. */
         List<Stack> stacks() {
-            return found.layout().stacks();
+            return layouts.get(0).stacks();
         }
     }
 
-    /** Stacks to fit parts to, and the one that blows out. */
-    private record Airflow(List<Stack> stacks, int exhaust) {}
+    /**
+     * Stacks to fit parts to, and the one that blows out.
+     *
+     * @param layouts the layouts that can be had so
+     */
+    private record Airflow(List<Stack> stacks, int exhaust, List<Layout> layouts) {}
 
     /** Hands every build that can matter to the goal. */
-    void walk(FoundLayout found, Chance chance, Build.Done done, Goal goal) {
-        Task task = new Task(found, done, goal);
-        if (hopeless(
-                task,
-                cores.get(0),
-                boundOf(task.stacks(), task, fittings.dutiesPercent().get(0)))) {
-            return;
-        }
+    void walk(List<Layout> alike, Chance chance, Build.Done done, Goal goal) {
+        Task task = new Task(alike, done, goal);
         for (int duty : fittings.dutiesPercent()) {
-            List<Floor> floors = boundOf(task.stacks(), task, duty);
+            List<Floor> floors = floors(task.stacks(), done.mods(), duty);
+            if (hopeless(task, ideal, floors)) {
+                continue;
+            }
             for (Core core : cores) {
-                if (hopeless(task, core, floors)) {
-                    continue;
-                }
-                if (query.fits(task.stacks(), done.mods(), core.room())) {
+                if (!hopeless(task, core, floors)) {
                     airflows(task, chance, core).forEach(a -> pick(task, core, a, duty));
                 }
             }
         }
     }
 
-    /** The best that the parts of one stack can be, each figure by itself. */
-    private record Floor(long cents, double conductanceWPerK, long soundMillionths, int leadDays) {}
-
-    private List<Floor> boundOf(List<Stack> stacks, Task task, int duty) {
-        List<Floor> out = new ArrayList<>();
+    private List<Floor> floors(List<Stack> stacks, ModSet mods, int duty) {
+        List<Floor> out = new ArrayList<>(stacks.size());
         for (Stack stack : stacks) {
-            List<Fitting> all = fittings.of(stack, task.done().mods(), duty);
-            out.add(new Floor(
-                    all.stream().mapToLong(Fitting::cents).min().orElse(Long.MAX_VALUE / 4),
-                    all.stream().mapToDouble(Fitting::conductanceWPerK).max().orElse(0),
-                    all.stream().mapToLong(f -> f.sound().millionths()).min().orElse(0),
-                    all.stream().mapToInt(Fitting::leadDays).min().orElse(0)));
+            out.add(fittings.of(stack, mods, duty).floor());
         }
         return out;
     }
@@ -109,7 +119,7 @@ final class BuildWalk {
                 sound,
                 costing.labourMin(task.done().bill()),
                 costing.days(task.done().bill(), lead));
-        return limits.exclude(bound) || task.goal().isHopeless(task.found().layout(), bound);
+        return limits.exclude(bound) || task.goal().isHopeless(task.layouts(), bound);
     }
 
     private static int centi(double kelvin) {
@@ -118,38 +128,50 @@ final class BuildWalk {
 
     private List<Airflow> airflows(Task task, Chance chance, Core core) {
         List<Airflow> out = new ArrayList<>();
-        List<Stack> stacks = task.stacks();
+        List<Layout> standing = task.layouts().stream()
+                .filter(l -> query.fits(l.stacks(), task.done().mods(), core.room()))
+                .toList();
+        if (standing.isEmpty()) {
+            return out;
+        }
         if (chance.fansOn().isEmpty()) {
-            for (int i = 0; i < stacks.size(); i++) {
-                out.add(new Airflow(stacks, i));
+            for (int i = 0; i < task.stacks().size(); i++) {
+                out.add(new Airflow(task.stacks(), i, standing));
             }
         }
         for (MountFrame frame : query.fitCase().frames()) {
-            boolean free = stacks.stream().noneMatch(s -> s.frame().index() == frame.index());
+            boolean free = task.stacks().stream().noneMatch(s -> s.frame().index() == frame.index());
             boolean asked = chance.fansOn().isEmpty()
                     || chance.fansOn().get().equals(frame.mount().id());
             if (free && asked) {
                 for (Stack row : query.fanRows(frame, task.done().mods())) {
-                    addIfFits(out, task, core, row);
+                    addIfFits(out, task, core, row, standing);
                 }
             }
         }
         return out;
     }
 
-    private void addIfFits(List<Airflow> out, Task task, Core core, Stack row) {
-        List<Stack> inOrder = new ArrayList<>(task.stacks());
-        inOrder.add(row);
-        inOrder.sort((a, b) -> Integer.compare(a.frame().index(), b.frame().index()));
-        if (query.fits(inOrder, task.done().mods(), core.room())) {
+    private void addIfFits(List<Airflow> out, Task task, Core core, Stack row, List<Layout> standing) {
+        List<Layout> withRow = standing.stream()
+                .filter(l -> query.fits(inOrder(l.stacks(), row), task.done().mods(), core.room()))
+                .toList();
+        if (!withRow.isEmpty()) {
             List<Stack> rowLast = new ArrayList<>(task.stacks());
             rowLast.add(row);
-            out.add(new Airflow(List.copyOf(rowLast), rowLast.size() - 1));
+            out.add(new Airflow(List.copyOf(rowLast), rowLast.size() - 1, withRow));
         }
     }
 
+    private static List<Stack> inOrder(List<Stack> stacks, Stack row) {
+        List<Stack> out = new ArrayList<>(stacks);
+        out.add(row);
+        out.sort((a, b) -> Integer.compare(a.frame().index(), b.frame().index()));
+        return out;
+    }
+
     private void pick(Task task, Core core, Airflow airflow, int duty) {
-        List<Floor> floors = boundOf(airflow.stacks(), task, duty);
+        List<Floor> floors = floors(airflow.stacks(), task.done().mods(), duty);
         if (!hopeless(task, core, floors)) {
             pick(task, core, airflow, duty, List.of(), floors);
         }
@@ -157,19 +179,14 @@ final class BuildWalk {
 
     private void pick(Task task, Core core, Airflow airflow, int duty, List<Fitting> picked, List<Floor> floors) {
         if (picked.size() == airflow.stacks().size()) {
-            offer(task, core, new Build.Airing(picked, airflow.exhaust(), duty));
+            offer(task, core, new Build.Airing(picked, airflow.exhaust(), duty), airflow.layouts());
             return;
         }
         int at = picked.size();
-        for (Fitting fitting : fittings.of(airflow.stacks().get(at), task.done().mods(), duty)) {
+        for (Fitting fitting :
+                fittings.of(airflow.stacks().get(at), task.done().mods(), duty).fittings()) {
             List<Floor> tighter = new ArrayList<>(floors);
-            tighter.set(
-                    at,
-                    new Floor(
-                            fitting.cents(),
-                            fitting.conductanceWPerK(),
-                            fitting.sound().millionths(),
-                            fitting.leadDays()));
+            tighter.set(at, Floor.of(fitting));
             if (!hopeless(task, core, tighter)) {
                 List<Fitting> more = new ArrayList<>(picked);
                 more.add(fitting);
@@ -178,14 +195,16 @@ final class BuildWalk {
         }
     }
 
-    private void offer(Task task, Core core, Build.Airing airing) {
+    private void offer(Task task, Core core, Build.Airing airing, List<Layout> layouts) {
         Optional<Build.Outcome> outcome = outcome(core, airing, task.done().bill());
         if (outcome.isPresent() && limits.allow(outcome.get())) {
-            task.goal()
-                    .offer(
-                            task.found().layout(),
-                            outcome.get(),
-                            () -> new Build(task.found().layout(), task.done(), core, airing, outcome.get()));
+            for (Layout layout : layouts) {
+                task.goal()
+                        .offer(
+                                layout,
+                                outcome.get(),
+                                () -> new Build(layout, task.done(), core, airing.on(layout), outcome.get()));
+            }
         }
     }
 

@@ -1,13 +1,15 @@
 package loopwright.rank;
 
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import loopwright.catalog.chassis.Chassis;
 import loopwright.catalog.chassis.Mod;
 import loopwright.fit.FoundLayout;
+import loopwright.fit.Layout;
 import loopwright.fit.ModRules;
 import loopwright.fit.ModSet;
 
@@ -35,16 +37,19 @@ final class Chances {
      */
     record Chance(ModSet mods, Optional<String> fansOn) {}
 
-    List<Chance> of(FoundLayout found) {
+    /** The sets worth looking at for layouts that take the same parts on the same mounts, with those they may fit with. */
+    Map<Chance, List<Layout>> of(List<FoundLayout> alike) {
         Set<String> used = new TreeSet<>();
-        found.layout().stacks().forEach(s -> used.add(s.frame().mount().id()));
-        List<Chance> out = new ArrayList<>();
+        alike.get(0).layout().stacks().forEach(s -> used.add(s.frame().mount().id()));
+        Map<Chance, List<Layout>> out = new LinkedHashMap<>();
         for (ModSet set : valid) {
-            if (found.needed().stream().anyMatch(n -> n.isSubsetOf(set))) {
-                Set<String> idle = idleMounts(set, used);
-                if (idle.size() <= 1) {
-                    out.add(new Chance(set, idle.stream().findFirst()));
-                }
+            List<Layout> layouts = alike.stream()
+                    .filter(f -> f.needed().stream().anyMatch(n -> n.isSubsetOf(set)))
+                    .map(FoundLayout::layout)
+                    .toList();
+            Set<String> idle = layouts.isEmpty() ? Set.of() : idleMounts(set, used);
+            if (!layouts.isEmpty() && idle.size() <= 1) {
+                out.put(new Chance(set, idle.stream().findFirst()), layouts);
             }
         }
         return out;

@@ -23,6 +23,11 @@ record Fitting(
         double conductanceWPerK,
         SoundPower sound) {
 
+    /** The same parts on a stack that takes the same parts. */
+    Fitting on(Stack other) {
+        return new Fitting(other, radiator, fan, fans, cents, leadDays, conductanceWPerK, sound);
+    }
+
     /** Whether another costs strictly less and is no worse in anything a build is judged by. */
     boolean isBeatenBy(Fitting other) {
         return other.cents < cents

@@ -5,11 +5,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import loopwright.catalog.basis.Pattern;
 import loopwright.catalog.part.Fan;
 import loopwright.catalog.part.Radiator;
 import loopwright.fit.FitCase;
 import loopwright.fit.Layout.Stack;
 import loopwright.fit.ModSet;
+import loopwright.fit.Shape;
 import loopwright.loop.AirPath;
 import loopwright.loop.Duty;
 import loopwright.loop.FanBank;
@@ -25,7 +27,8 @@ final class Fittings {
 
     private final FitCase fitCase;
     private final StackAir air;
-    private final Map<String, List<Fitting>> known = new HashMap<>();
+    private final Map<Place, AirPath> paths = new HashMap<>();
+    private final Map<Question, Slot> slots = new HashMap<>();
     private final Map<String, Double> conductances = new HashMap<>();
 
     Fittings(FitCase fitCase) {
@@ -43,11 +46,48 @@ final class Fittings {
         return List.copyOf(out);
     }
 
-    /** The fittings of a stack at a duty with a mod set, without those that another beats whatever the rest. */
-    List<Fitting> of(Stack stack, ModSet mods, int dutyPercent) {
-        AirPath path = air.path(stack.frame().mount(), stack.shape().pattern(), mods);
-        String key = stack.frame().index() + stack.shape().text() + path + dutyPercent;
-        return known.computeIfAbsent(key, k -> make(stack, path, dutyPercent));
+    /**
+     * What can be fitted to a stack, and the best of it, each figure by itself.
+     *
+     * @param fittings without those that another beats whatever the rest
+     */
+    record Slot(List<Fitting> fittings, Floor floor) {}
+
+    /** The least price, sound and lead time, and the largest conductance, of some fittings. */
+    record Floor(long cents, double conductanceWPerK, long soundMillionths, int leadDays) {
+
+        static Floor of(Fitting fitting) {
+            return new Floor(
+                    fitting.cents(), fitting.conductanceWPerK(), fitting.sound().millionths(), fitting.leadDays());
+        }
+
+        private static Floor of(List<Fitting> all) {
+            Floor out = of(all.get(0));
+            for (Fitting fitting : all) {
+                Floor one = of(fitting);
+                out = new Floor(
+                        Math.min(out.cents, one.cents),
+                        Math.max(out.conductanceWPerK, one.conductanceWPerK),
+                        Math.min(out.soundMillionths, one.soundMillionths),
+                        Math.min(out.leadDays, one.leadDays));
+            }
+            return out;
+        }
+    }
+
+    private record Place(int mount, Pattern pattern, ModSet mods) {}
+
+    private record Question(int mount, Shape shape, AirPath path, int dutyPercent) {}
+
+    /** The fittings of a stack at a duty with a mod set. */
+    Slot of(Stack stack, ModSet mods, int dutyPercent) {
+        AirPath path = paths.computeIfAbsent(
+                new Place(stack.frame().index(), stack.shape().pattern(), mods),
+                p -> air.path(stack.frame().mount(), p.pattern(), mods));
+        return slots.computeIfAbsent(new Question(stack.frame().index(), stack.shape(), path, dutyPercent), k -> {
+            List<Fitting> made = make(stack, path, dutyPercent);
+            return new Slot(made, Floor.of(made));
+        });
     }
 
     private List<Fitting> make(Stack stack, AirPath path, int dutyPercent) {

@@ -1,5 +1,6 @@
 package loopwright.rank;
 
+import java.util.List;
 import java.util.function.Supplier;
 import loopwright.fit.Layout;
 
@@ -15,8 +16,8 @@ interface Goal {
      */
     record Bound(long priceCents, int coolantOverRoomCentiK, long soundMillionths, int labourMin, int days) {}
 
-    /** Whether nothing with this bound can change what is kept. */
-    boolean isHopeless(Layout layout, Bound bound);
+    /** Whether nothing with this bound, of any of these layouts, can change what is kept. */
+    boolean isHopeless(List<Layout> layouts, Bound bound);
 
     /** Hands over a build that keeps every limit; it is only made when it is worth looking at. */
     void offer(Layout layout, Build.Outcome outcome, Supplier<Build> build);

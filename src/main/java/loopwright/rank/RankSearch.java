@@ -6,7 +6,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Collectors;
 import loopwright.catalog.chassis.Chassis;
 import loopwright.fit.FitCase;
 import loopwright.fit.FitQuery;
@@ -14,6 +16,7 @@ import loopwright.fit.FitResult;
 import loopwright.fit.FitSearch;
 import loopwright.fit.FitWish;
 import loopwright.fit.FoundLayout;
+import loopwright.fit.Layout;
 import loopwright.fit.ModSet;
 import loopwright.loop.CoolingModel;
 import loopwright.rank.Chances.Chance;
@@ -53,14 +56,13 @@ public final class RankSearch {
         Best best = new Best(order, top);
         Optional<String> incomplete = fits.incompleteBecause();
         for (Goal goal : List.of(unbeaten, best)) {
-            for (FoundLayout found : work.inOrder(fits.fits())) {
+            for (List<FoundLayout> alike : work.inOrder(fits.fits())) {
                 if (interrupted.getAsBoolean()) {
                     incomplete = Optional.of("interrupted");
                     break;
                 }
-                for (Chance chance : work.chances(found)) {
-                    walk.walk(found, chance, work.done(chance.mods()), goal);
-                }
+                work.chances(alike)
+                        .forEach((chance, layouts) -> walk.walk(layouts, chance, work.done(chance.mods()), goal));
             }
         }
         List<RankResult.Ranked> front = new ArrayList<>();
@@ -91,12 +93,19 @@ public final class RankSearch {
             this.chances = new Chances(chassis, valid);
         }
 
-        List<FoundLayout> inOrder(List<FoundLayout> fits) {
-            List<FoundLayout> out = new ArrayList<>(fits);
-            Map<String, Long> score = new HashMap<>();
-            fits.forEach(f -> score.put(f.layout().text(), score(f)));
-            out.sort(Comparator.comparing(
-                    (FoundLayout f) -> score.getOrDefault(f.layout().text(), 0L)));
+        /** Layouts that take the same parts on the same mounts, together; likely good ones first. */
+        List<List<FoundLayout>> inOrder(List<FoundLayout> fits) {
+            Map<String, List<FoundLayout>> alike = new TreeMap<>();
+            for (FoundLayout found : fits) {
+                String parts = found.layout().stacks().stream()
+                        .map(s -> s.frame().index() + " " + s.shape().outline().text() + " "
+                                + s.shape().fanThickness().valueHmm() + " "
+                                + s.shape().arrangement().fanLayers())
+                        .collect(Collectors.joining("|"));
+                alike.computeIfAbsent(parts, p -> new ArrayList<>()).add(found);
+            }
+            List<List<FoundLayout>> out = new ArrayList<>(alike.values());
+            out.sort(Comparator.comparingLong(group -> score(group.get(0))));
             return out;
         }
 
@@ -108,8 +117,8 @@ public final class RankSearch {
             return (long) done(found.needed().get(0)).bill().handsOnMin() - 2L * area;
         }
 
-        List<Chance> chances(FoundLayout found) {
-            return chances.of(found);
+        Map<Chance, List<Layout>> chances(List<FoundLayout> alike) {
+            return chances.of(alike);
         }
 
         Build.Done done(ModSet mods) {

@@ -15,7 +15,7 @@ final class Unbeaten implements Goal {
     private final List<Kept> kept = new ArrayList<>();
 
     @Override
-    public boolean isHopeless(Layout layout, Bound bound) {
+    public boolean isHopeless(List<Layout> layouts, Bound bound) {
         for (Kept one : kept) {
             Build.Outcome has = one.build().outcome();
             boolean noWorse = has.priceCents() <= bound.priceCents()
