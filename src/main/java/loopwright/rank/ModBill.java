@@ -3,6 +3,7 @@ package loopwright.rank;
 import java.util.Comparator;
 import java.util.List;
 import loopwright.catalog.Catalog;
+import loopwright.catalog.brief.Terms;
 import loopwright.catalog.chassis.Chassis;
 import loopwright.catalog.chassis.Mod;
 import loopwright.catalog.chassis.RaisedCover;
@@ -51,6 +52,24 @@ public record ModBill(
                         .max(Comparator.naturalOrder())
                         .orElse(Mod.WayBack.YES),
                 mods.stream().mapToInt(m -> m.look().heightAddedMm().valueHmm()).sum());
+    }
+
+    private static final int MIN_PER_H = 60;
+
+    /** Material, and hands-on time at the workshop's rate; cents, half up. */
+    public long costCents(Terms terms) {
+        long twice = 2L * handsOnMin() * terms.rateCentsPerH();
+        return materialCents + Math.floorDiv(twice + MIN_PER_H, 2L * MIN_PER_H);
+    }
+
+    /** Days it adds: hands-on days, then the longest wait. */
+    public int days(Terms terms) {
+        return (int) Math.ceil(handsOnMin() / (double) MIN_PER_H / terms.workHPerDay()) + waitDays;
+    }
+
+    /** All cuts. */
+    public int cuts() {
+        return visibleCuts + hiddenCuts;
     }
 
     /** All hands-on minutes. */
