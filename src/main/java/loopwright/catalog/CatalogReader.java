@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import loopwright.catalog.brief.Brief;
+import loopwright.catalog.check.BriefCheck;
+import loopwright.catalog.check.Checks;
+import loopwright.catalog.check.Items;
 import loopwright.catalog.part.Part;
 import loopwright.catalog.read.CatalogHead;
 import loopwright.catalog.read.Document;
@@ -36,6 +39,7 @@ public final class CatalogReader {
     public static Catalog read(Path catalogFolder) {
         Problems problems = new Problems();
         Catalogued files = Catalogued.read(catalogFolder, List.of(), problems);
+        Checks.run(new Items(files.items(), files.whole()), problems);
         problems.throwIfAny();
         return catalog(files);
     }
@@ -51,23 +55,30 @@ public final class CatalogReader {
                 .flatMap(source -> Document.of(source, problems))
                 .map(Document::items)
                 .orElse(List.of());
-        for (Item item : items) {
-            if (item.kind() != FileKind.BRIEF) {
-                problems.add(new Subject(item.subject().file(), "")
-                        .problem(
-                                Place.START,
-                                "schema",
-                                item.kind().schema(),
-                                FileKind.BRIEF.schema(),
-                                "This file is not a brief."));
-                break;
-            }
+        items.forEach(item -> brief(item, catalog, problems));
+        if (problems.isEmpty() && items.isEmpty()) {
+            problems.add(new Subject(SourceFile.nameOf(file), "")
+                    .problem(Place.START, "items", "nothing", FileKind.BRIEF.schema(), "This file is not a brief."));
         }
         problems.throwIfAny();
         return items.get(0).as(Brief.class).orElseThrow();
     }
 
-    private static Catalog catalog(Catalogued files) {
+    static void brief(Item item, Catalog catalog, Problems problems) {
+        if (item.kind() == FileKind.BRIEF) {
+            BriefCheck.run(item, catalog.parts(), catalog.currency(), problems);
+        } else {
+            problems.add(new Subject(item.subject().file(), "")
+                    .problem(
+                            Place.START,
+                            "schema",
+                            item.kind().schema(),
+                            FileKind.BRIEF.schema(),
+                            "This file is not a brief."));
+        }
+    }
+
+    static Catalog catalog(Catalogued files) {
         Map<String, Part> parts = new TreeMap<>();
         files.parts().forEach(part -> parts.put(part.id(), part));
         return new Catalog(

@@ -41,13 +41,12 @@ record Catalogued(String version, List<Item> items, boolean whole) {
      * @param more files read as if they lay in the folder
      */
     static Catalogued read(Path folder, List<Path> more, Problems problems) {
-        Path shared = folder.resolve("..").resolve("shared").normalize();
         SortedMap<String, Path> files = new TreeMap<>();
         for (Path file : Folder.yamlFiles(folder, problems)) {
             files.put(folder.relativize(file).toString().replace('\\', '/'), file);
         }
         more.forEach(file -> files.put(SourceFile.nameOf(file.toAbsolutePath()), file));
-        SHARED.forEach(kind -> files.put("../shared/" + kind.word() + ".yaml", shared.resolve(kind.word() + ".yaml")));
+        files.putAll(sharedFiles(folder));
         SortedMap<String, String> texts = new TreeMap<>();
         List<Item> items = new ArrayList<>();
         boolean whole = true;
@@ -61,6 +60,14 @@ record Catalogued(String version, List<Item> items, boolean whole) {
         }
         noteIfNoHead(folder, items, problems);
         return new Catalogued(Digest.of(texts), items, whole);
+    }
+
+    /** The files beside the folder that belong to it, by their names seen from it. */
+    static SortedMap<String, Path> sharedFiles(Path folder) {
+        Path shared = folder.resolve("..").resolve("shared").normalize();
+        SortedMap<String, Path> out = new TreeMap<>();
+        SHARED.forEach(kind -> out.put("../shared/" + kind.word() + ".yaml", shared.resolve(kind.word() + ".yaml")));
+        return out;
     }
 
     /** Every part that was right. */

@@ -54,7 +54,7 @@ public record Document(SourceFile file, FileKind kind, List<Item> items) {
                     schema.get().at(),
                     "schema",
                     schema.get().words(),
-                    "one of " + String.join(", ", FileKind.schemas()),
+                    FileKind.schemaWords(),
                     Nearest.hint(text, FileKind.schemas()));
         }
         return kind;

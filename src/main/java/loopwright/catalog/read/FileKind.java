@@ -3,6 +3,7 @@ package loopwright.catalog.read;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import loopwright.catalog.brief.Brief;
 import loopwright.catalog.chassis.Chassis;
 import loopwright.catalog.part.Block;
@@ -124,5 +125,11 @@ public enum FileKind {
     /** Every schema line. */
     public static List<String> schemas() {
         return Arrays.stream(values()).map(FileKind::schema).toList();
+    }
+
+    /** What a schema line may be, in words. */
+    public static String schemaWords() {
+        return PREFIX + "KIND" + VERSION + " with one of "
+                + Arrays.stream(values()).map(FileKind::word).collect(Collectors.joining(", "));
     }
 }

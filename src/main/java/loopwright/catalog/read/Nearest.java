@@ -11,7 +11,7 @@ public final class Nearest {
     /** The nearest by edit distance, if it is near enough to be meant; ties go to the first. */
     public static Optional<String> to(String typed, Collection<String> known) {
         String best = "";
-        int least = Math.max(2, Math.min(typed.length(), 60) / 3) + 1;
+        int least = Math.min(Math.max(2, typed.length() / 3), typed.length() - 1) + 1;
         for (String word : known) {
             if (typed.length() > 80 || Math.abs(word.length() - typed.length()) >= least) {
                 continue;
@@ -30,21 +30,22 @@ public final class Nearest {
         return to(typed, known).map(word -> "Maybe " + word + "?").orElse("");
     }
 
-    /** Insertions, deletions and changes of a letter that turn one word into the other. */
+    /** Insertions, deletions, changes and swaps of neighbouring letters that turn one word into the other. */
     static int distance(String a, String b) {
-        int[] row = new int[b.length() + 1];
-        for (int j = 0; j <= b.length(); j++) {
-            row[j] = j;
-        }
-        for (int i = 1; i <= a.length(); i++) {
-            int diagonal = row[0];
-            row[0] = i;
-            for (int j = 1; j <= b.length(); j++) {
-                int change = diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-                diagonal = row[j];
-                row[j] = Math.min(change, Math.min(row[j], row[j - 1]) + 1);
+        int[][] steps = new int[a.length() + 1][b.length() + 1];
+        for (int i = 0; i <= a.length(); i++) {
+            for (int j = 0; j <= b.length(); j++) {
+                steps[i][j] = i == 0 ? j : j == 0 ? i : least(steps, a, b, i, j);
             }
         }
-        return row[b.length()];
+        return steps[a.length()][b.length()];
+    }
+
+    private static int least(int[][] steps, String a, String b, int i, int j) {
+        boolean same = a.charAt(i - 1) == b.charAt(j - 1);
+        int best = Math.min(steps[i - 1][j], steps[i][j - 1]) + 1;
+        best = Math.min(best, steps[i - 1][j - 1] + (same ? 0 : 1));
+        boolean swapped = i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
+        return swapped ? Math.min(best, steps[i - 2][j - 2] + 1) : best;
     }
 }

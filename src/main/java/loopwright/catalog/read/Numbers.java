@@ -12,6 +12,7 @@ final class Numbers {
     private static final Pattern PLAIN = Pattern.compile("-?(0|[1-9]\\d{0,14})(\\.\\d{1,15})?");
 
     private static final Pattern LEADING_ZERO = Pattern.compile("[-+]?0[0-9_]+(\\.\\d*)?");
+    private static final Pattern LIKE_A_NUMBER = Pattern.compile("[-+.]?\\d.*");
     private static final Pattern NOT_FINITE = Pattern.compile("[-+]?\\.?(nan|inf|infinity)", Pattern.CASE_INSENSITIVE);
 
     private final Notes notes;
@@ -51,10 +52,6 @@ final class Numbers {
         if (NOT_FINITE.matcher(text).matches()) {
             return notes.wrong(node, path, text, "a finite number", "");
         }
-        if (s.kind() == Scalar.Kind.TEXT) {
-            String hint = PLAIN.matcher(text).matches() ? "Write it without quotes." : "";
-            return notes.wrong(node, path, node.words(), allowed, hint);
-        }
         if (LEADING_ZERO.matcher(text).matches()) {
             return notes.wrong(
                     node,
@@ -62,6 +59,10 @@ final class Numbers {
                     text,
                     "a number without a leading zero",
                     "Some programs read " + text + " as octal: write it without the leading zero.");
+        }
+        if (s.kind() == Scalar.Kind.TEXT) {
+            String hint = PLAIN.matcher(text).matches() ? "Write it without quotes." : numberHint(text);
+            return notes.wrong(node, path, node.words(), allowed, hint);
         }
         if (!PLAIN.matcher(text).matches()) {
             return notes.wrong(node, path, text, "a plain decimal number like 12 or 0.5", "");
@@ -71,5 +72,9 @@ final class Numbers {
             return notes.wrong(node, path, text, range.words(), range.hint());
         }
         return Optional.of(number);
+    }
+
+    private static String numberHint(String text) {
+        return LIKE_A_NUMBER.matcher(text).matches() ? "Write it plainly, like 12 or 0.5." : "";
     }
 }

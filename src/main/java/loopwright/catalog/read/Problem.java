@@ -28,9 +28,11 @@ public record Problem(
 
     /** Takes line breaks and control characters out of what was quoted from the file. */
     public Problem {
-        subject = oneLine(subject);
-        field = oneLine(field);
-        found = oneLine(found);
+        subject = cut(oneLine(subject));
+        field = cut(oneLine(field));
+        found = cut(oneLine(found));
+        allowed = oneLine(allowed);
+        hint = oneLine(hint);
     }
 
     /** One line: place, item, field, found, allowed, hint. */
@@ -53,7 +55,10 @@ public record Problem(
     }
 
     private static String oneLine(String text) {
-        String clean = text.replaceAll("[\\p{Cntrl}\\u2028\\u2029\\p{Cf}]+", " ");
-        return clean.length() <= QUOTE_MAX ? clean : clean.substring(0, QUOTE_MAX) + "…";
+        return text.replaceAll("[\\p{Cntrl}\\u2028\\u2029\\p{Cf}]+", " ");
+    }
+
+    private static String cut(String text) {
+        return text.length() <= QUOTE_MAX ? text : text.substring(0, QUOTE_MAX) + "…";
     }
 }

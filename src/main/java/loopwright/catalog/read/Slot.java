@@ -15,6 +15,14 @@ import loopwright.catalog.basis.Limits;
  */
 public record Slot(Type type, FieldName name, Range range) {
 
+    /** Looked up once a record: annotations and generic types are slow to read. */
+    private static final ClassValue<List<Slot>> OF_RECORD = new ClassValue<>() {
+        @Override
+        protected List<Slot> computeValue(Class<?> record) {
+            return Arrays.stream(record.getRecordComponents()).map(Slot::of).toList();
+        }
+    };
+
     /** The slot of a record's component. */
     public static Slot of(RecordComponent component) {
         FieldName name = FieldName.of(component.getName());
@@ -26,7 +34,7 @@ public record Slot(Type type, FieldName name, Range range) {
 
     /** The slots of a record, in its order. */
     public static List<Slot> allOf(Class<?> record) {
-        return Arrays.stream(record.getRecordComponents()).map(Slot::of).toList();
+        return OF_RECORD.get(record);
     }
 
     /** The class, without what it holds. */

@@ -19,6 +19,8 @@ final class WrittenShort {
     /** How far a dimension may be off, mm. */
     private static final Range PLUS_MINUS = new Range(0, 50, "");
 
+    private static final Set<Class<?>> KINDS = Set.of(Dimension.class, Span.class, Pattern.class);
+
     private static final Set<String> KNOWN = Set.of("measured", "datasheet", "assumed");
 
     private final Notes notes;
@@ -29,7 +31,7 @@ final class WrittenShort {
 
     /** The records written short. */
     static Set<Class<?>> kinds() {
-        return Set.of(Dimension.class, Span.class, Pattern.class);
+        return KINDS;
     }
 
     Optional<Object> value(Slot slot, Node node, String path) {
@@ -74,11 +76,10 @@ final class WrittenShort {
                 fieldsKnown = false;
             }
         }
-        Optional<Node> value = map.find("value_mm");
-        if (value.isEmpty()) {
-            return notes.wrong(map, Notes.join(path, "value_mm"), "nothing", "a number", "");
-        }
-        Optional<Integer> hmm = hundredths(range, value.get(), Notes.join(path, "value_mm"));
+        Optional<Integer> hmm = map.find("value_mm")
+                .map(n -> hundredths(range, n, Notes.join(path, "value_mm")))
+                .orElseGet(() -> notes.wrong(
+                        map, Notes.join(path, "value_mm"), "nothing", "a number of mm", "The field is missing."));
         Optional<Integer> plusMinus = map.find("plus_minus_mm")
                 .map(n -> hundredths(PLUS_MINUS, n, Notes.join(path, "plus_minus_mm")))
                 .orElse(Optional.of(Dimension.DEFAULT_PLUS_MINUS_HMM));

@@ -14,6 +14,7 @@ import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonToken;
 import tools.jackson.core.ObjectReadContext;
+import tools.jackson.core.StreamReadFeature;
 import tools.jackson.core.TokenStreamLocation;
 import tools.jackson.dataformat.yaml.YAMLFactory;
 import tools.jackson.dataformat.yaml.YAMLParser;
@@ -32,18 +33,23 @@ public final class YamlTree {
     /** Most maps, lists and scalars in a file. */
     public static final int NODES_MAX = 400_000;
 
+    /** Duplicate keys are noted here, all of them; the parser would stop at the first. */
     private static final YAMLFactory FACTORY = YAMLFactory.builder()
+            .disable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .loadSettings(LoadSettings.builder()
+                    .setAllowDuplicateKeys(true)
                     .setCodePointLimit(SourceFile.BYTES_MAX)
                     .build())
             .build();
 
+    private final int[] codePoints;
     private final YAMLParser parser;
     private final Subject file;
     private final Problems problems;
     private int nodes;
 
-    private YamlTree(YAMLParser parser, Subject file, Problems problems) {
+    private YamlTree(String text, YAMLParser parser, Subject file, Problems problems) {
+        this.codePoints = text.codePoints().toArray();
         this.parser = parser;
         this.file = file;
         this.problems = problems;
@@ -54,7 +60,7 @@ public final class YamlTree {
         Subject file = new Subject(source.name(), "");
         String text = source.text().startsWith("\uFEFF") ? source.text().substring(1) : source.text();
         try (YAMLParser parser = (YAMLParser) FACTORY.createParser(ObjectReadContext.empty(), text)) {
-            YamlTree tree = new YamlTree(parser, file, problems);
+            YamlTree tree = new YamlTree(text, parser, file, problems);
             try {
                 return Optional.of(tree.document());
             } catch (Refused e) {
@@ -91,12 +97,25 @@ public final class YamlTree {
         return switch (token) {
             case START_OBJECT -> map(at, depth);
             case START_ARRAY -> list(at, depth);
-            case VALUE_STRING -> new Scalar(at, Scalar.Kind.TEXT, parser.getString());
+            case VALUE_STRING -> text(at, parser.getString());
             case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> new Scalar(at, Scalar.Kind.NUMBER, parser.getString());
             case VALUE_TRUE, VALUE_FALSE -> new Scalar(at, Scalar.Kind.TRUTH, parser.getString());
             case VALUE_NULL -> new Scalar(at, Scalar.Kind.NOTHING, "");
             default -> throw new Refused("something that is not plain YAML", "maps, lists, texts and numbers");
         };
+    }
+
+    /** An empty text and no text at all look the same to the parser, so the quotes are looked up in the file. */
+    private Scalar text(Place at, String text) {
+        int first = firstCharacter();
+        boolean nothing = first != '"' && first != '\'' && (text.isEmpty() || text.equals("~"));
+        return new Scalar(at, nothing ? Scalar.Kind.NOTHING : Scalar.Kind.TEXT, text);
+    }
+
+    /** The character that the current token starts with; the parser does not tell every anchor. */
+    private int firstCharacter() {
+        long offset = parser.currentTokenLocation().getCharOffset();
+        return offset >= 0 && offset < codePoints.length ? codePoints[(int) offset] : ' ';
     }
 
     private MapNode map(Place at, int depth) throws Refused {
@@ -144,10 +163,10 @@ public final class YamlTree {
         if (parser.isCurrentAlias()) {
             throw new Refused("an alias", "plain values without anchors and aliases");
         }
-        if (parser.getObjectId() != null) {
+        if (parser.getObjectId() != null || firstCharacter() == '&') {
             throw new Refused("an anchor", "plain values without anchors and aliases");
         }
-        if (parser.getTypeId() != null) {
+        if (parser.getTypeId() != null || firstCharacter() == '!') {
             throw new Refused("a tag", "plain values without tags");
         }
     }

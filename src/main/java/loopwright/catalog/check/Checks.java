@@ -1,0 +1,35 @@
+package loopwright.catalog.check;
+
+import java.util.List;
+import loopwright.catalog.read.Problems;
+
+/** All checks across the items of a catalogue. */
+public final class Checks {
+
+    private static final List<Check> ALL = List.of(
+            new IdsAreWellFormed(),
+            new IdsAreUnique(),
+            new VariantsExist(),
+            new ChassisReferencesExist(),
+            new CurvesFall(),
+            new LossRises(),
+            new HalvesAreExact(),
+            new StandardsCoverParts(),
+            new PrerequisitesEnd(),
+            new PrerequisitesAreAllowed(),
+            new CoversExcludeEachOther(),
+            new BodiesAreInside(),
+            new PatchesLieInPlane(),
+            new MountsLieInPlane(),
+            new SeatsStayOnFlat(),
+            new NewHolesMissSlots(),
+            new CoversStayOnFlat(),
+            new GlassStaysWhole());
+
+    private Checks() {}
+
+    /** Runs every check. */
+    public static void run(Items items, Problems problems) {
+        ALL.forEach(check -> check.run(items, problems));
+    }
+}

@@ -1,0 +1,87 @@
+package loopwright.catalog;
+
+import static loopwright.catalog.CheckAcrossItemsTest.broken;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.file.Path;
+import loopwright.catalog.read.ProblemsException;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A brief against the catalogue, with the literal messages. */
+class BriefProblemsTest {
+
+    private static final String FILE = "scenarios/brief.yaml";
+
+    private static String brief(String place, String message) {
+        return FILE + ":" + place + ": brief \"brief-1\": " + message;
+    }
+
+    @Test
+    void namesExist(@TempDir Path folder) {
+        assertThat(broken(folder, FILE, "chassis: [cube]", "chassis: [cub]"))
+                .containsExactly(
+                        brief(
+                                "6:11",
+                                "chassis[0]: found \"cub\", allowed the id of a chassis of the catalogue. Maybe cube?"),
+                        brief(
+                                "25:19",
+                                "limits.mods.forbid[0]: found \"raise-roof\", allowed the id of a mod of the"
+                                        + " brief's chassis"));
+        assertThat(broken(folder, FILE, "forbid: [raise-roof]", "forbid: [raise-rof]"))
+                .containsExactly(brief(
+                        "25:19",
+                        "limits.mods.forbid[0]: found \"raise-rof\", allowed the id of a mod of the"
+                                + " brief's chassis. Maybe raise-roof?"));
+        assertThat(broken(folder, FILE, "drives: [d-1]", "drives: [d-2]"))
+                .containsExactly(brief(
+                        "11:12",
+                        "parts.drives[0]: found \"d-2\", allowed the id of a drive of the catalogue." + " Maybe d-1?"));
+    }
+
+    @Test
+    void everyRoleHasACandidate(@TempDir Path folder) {
+        assertThat(broken(folder, FILE, "performance_min: 50", "performance_min: 500"))
+                .containsExactly(brief(
+                        "9:15",
+                        "parts.processor: found no processor that it allows, allowed at least one in"
+                                + " the catalogue"));
+    }
+
+    @Test
+    void socketsAndGenerationsGoTogether(@TempDir Path folder) {
+        assertThat(broken(folder, "catalogs/processors.yaml", "socket: S1", "socket: S2"))
+                .containsExactly(brief(
+                        "9:15",
+                        "parts.processor: found no processor for the socket S1, allowed at least one"
+                                + " part of a board's socket"));
+        assertThat(broken(folder, "catalogs/blocks.yaml", "sockets: [S1]", "sockets: [S2]"))
+                .containsExactly(brief(
+                        "12:21",
+                        "parts.processor_block: found no block for the socket S1, allowed at least"
+                                + " one part of the socket"));
+        assertThat(broken(folder, "catalogs/memory.yaml", "generation: G5", "generation: G4"))
+                .containsExactly(brief(
+                        "8:3",
+                        "parts.memory: found no memory of generation G5, allowed at least one part of"
+                                + " the generation"));
+    }
+
+    @Test
+    void currencyIsTheCatalogues(@TempDir Path folder) {
+        assertThat(broken(folder, FILE, "currency: EUR", "currency: USD"))
+                .containsExactly(
+                        brief("27:13", "terms.currency: found USD, allowed EUR, the currency of the catalogue"));
+    }
+
+    @Test
+    void anotherKindOfFileIsNoBrief(@TempDir Path folder) {
+        TinyCatalog tiny = TinyCatalog.in(folder);
+        Catalog catalog = CatalogReader.read(tiny.folder());
+        assertThatThrownBy(() -> CatalogReader.readBrief(tiny.file("catalogs/fans.yaml"), catalog))
+                .isInstanceOf(ProblemsException.class)
+                .hasMessageEndingWith("catalogs/fans.yaml:1:1: schema: found loopwright/fans/1, allowed"
+                        + " loopwright/brief/1. This file is not a brief.");
+    }
+}
