@@ -15,7 +15,13 @@ public enum Arrangement {
     /** Fans in the raised cover and on the inside of the radiator. */
     COVER_PUSH_PULL("push-pull", List.of(Layer.FANS), List.of(Layer.RADIATOR, Layer.FANS)),
     /** Radiator in the raised cover, fans under the panel. */
-    COVER_RADIATOR("pull", List.of(Layer.RADIATOR), List.of(Layer.FANS));
+    COVER_RADIATOR("pull", List.of(Layer.RADIATOR), List.of(Layer.FANS)),
+    /** Fans and no radiator: never part of a layout, but of a build. */
+    FANS_ONLY("fans only", List.of(), List.of(Layer.FANS));
+
+    /** The ways to hang a radiator. */
+    public static final List<Arrangement> OF_RADIATORS =
+            List.of(PUSH, PULL, PUSH_PULL, COVER_PUSH, COVER_PUSH_PULL, COVER_RADIATOR);
 
     /** The layers that take depth. */
     public enum Layer {
@@ -53,6 +59,11 @@ public enum Arrangement {
     /** Whether it needs a raised cover. */
     public boolean needsCover() {
         return !inCover.isEmpty();
+    }
+
+    /** Whether there is a radiator in it. */
+    public boolean hasRadiator() {
+        return this != FANS_ONLY;
     }
 
     /** Layers of fans. */

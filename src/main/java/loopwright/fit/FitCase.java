@@ -2,8 +2,11 @@ package loopwright.fit;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.IntStream;
 import loopwright.catalog.Catalog;
+import loopwright.catalog.basis.Pattern;
 import loopwright.catalog.brief.Brief;
 import loopwright.catalog.brief.Choice;
 import loopwright.catalog.chassis.Chassis;
@@ -29,21 +32,29 @@ public final class FitCase {
 
     /** Sets the case up; nothing is solved yet. */
     public FitCase(Catalog catalog, Chassis chassis, Brief brief) {
+        this(
+                catalog,
+                chassis,
+                brief,
+                Shapes.of(
+                        candidates(catalog, Radiator.class, brief.loop().radiators()),
+                        candidates(catalog, Fan.class, brief.loop().fans())));
+    }
+
+    private FitCase(Catalog catalog, Chassis chassis, Brief brief, Shapes shapes) {
         this.catalog = catalog;
         this.chassis = chassis;
         this.brief = brief;
         this.frames = IntStream.range(0, chassis.mounts().size())
                 .mapToObj(i -> MountFrame.of(chassis, i))
                 .toList();
-        this.shapes = Shapes.of(
-                candidates(Radiator.class, brief.loop().radiators()),
-                candidates(Fan.class, brief.loop().fans()));
+        this.shapes = shapes;
         this.openings = new Openings(catalog, chassis);
         this.seating = new Seating(catalog, chassis, openings, brief.limits().freeAreaMin());
     }
 
     /** The parts of a kind that a wish allows, in order of id. */
-    private <P extends Part> List<P> candidates(Class<P> kind, Optional<Choice> wish) {
+    private static <P extends Part> List<P> candidates(Catalog catalog, Class<P> kind, Optional<Choice> wish) {
         return catalog.all(kind).stream()
                 .filter(p -> wish.isEmpty() || allows(wish.get(), p))
                 .toList();
@@ -60,6 +71,16 @@ public final class FitCase {
         return !(part instanceof GraphicsCard card) || card.performance() >= floor;
     }
 
+    /** The same case, in which bare rows of fans may hang too. */
+    public FitCase withFanRows() {
+        Set<Pattern> patterns = new TreeSet<>();
+        chassis.mounts().forEach(m -> m.seats().forEach(s -> patterns.add(s.pattern())));
+        chassis.mods()
+                .forEach(m ->
+                        m.effect().seats().forEach(s -> patterns.add(s.seat().pattern())));
+        return new FitCase(catalog, chassis, brief, shapes.withFanRows(patterns));
+    }
+
     /** The parts that may fill a role, in order of id. */
     public List<? extends Part> candidates(Role role) {
         Optional<Choice> wish = switch (role) {
@@ -72,7 +93,7 @@ public final class FitCase {
             case PUMP -> brief.loop().pumps();
             case RESERVOIR -> brief.loop().reservoirs();
         };
-        return candidates(role.kind(), wish);
+        return candidates(catalog, role.kind(), wish);
     }
 
     /** The brief's drives, in its order. */

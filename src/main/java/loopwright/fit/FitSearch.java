@@ -41,6 +41,30 @@ public final class FitSearch {
         this.maker = new SceneMaker(fitCase, PartSet.smallest(PartSet.group(new PartModel(fitCase).all())));
     }
 
+    /**
+     * A search over builds: with mods that only change air, bare rows of fans, and every room the parts may take; only
+     * asked for single layouts, never run.
+     */
+    static FitSearch ofBuilds(FitCase fitCase, FitWish wish) {
+        FitCase withFans = fitCase.withFanRows();
+        return new FitSearch(
+                withFans,
+                wish,
+                () -> false,
+                new ModModel(fitCase.chassis(), ModRules.of(fitCase, wish), ModRules.thatMatterForBuilds(fitCase, wish))
+                        .all(),
+                new SceneMaker(withFans, PartSet.group(new PartModel(fitCase).all())));
+    }
+
+    private FitSearch(
+            FitCase fitCase, FitWish wish, BooleanSupplier interrupted, List<ModWorld> worlds, SceneMaker maker) {
+        this.fitCase = fitCase;
+        this.wish = wish;
+        this.interrupted = interrupted;
+        this.worlds = worlds;
+        this.maker = maker;
+    }
+
     /** Runs it. */
     public FitResult run() {
         Stop stop = new Stop(wish, interrupted);

@@ -56,7 +56,7 @@ final class LayoutWalk {
         for (Option option : choices.get(mount).options()) {
             BitSet left = (BitSet) settings.clone();
             left.and(option.settings());
-            if (left.isEmpty() || clashes(chosen, option)) {
+            if (left.isEmpty() || clash(chosen, option)) {
                 continue;
             }
             List<Option> more = new ArrayList<>(chosen);
@@ -71,7 +71,7 @@ final class LayoutWalk {
         return true;
     }
 
-    private boolean clashes(List<Option> chosen, Option option) {
+    private boolean clash(List<Option> chosen, Option option) {
         for (Option other : chosen) {
             if (neverTogether(other, option)) {
                 return true;
@@ -92,7 +92,8 @@ final class LayoutWalk {
                                 .allMatch(y -> pairs.link(x.hang(), y.hang()).status() == Status.NEVER)));
     }
 
-    private boolean stands(List<Option> chosen, BitSet settings) {
+    /** Whether these stacks can all stand in one of some settings. */
+    boolean stands(List<Option> chosen, BitSet settings) {
         if (standsAnyway(chosen, settings)) {
             return true;
         }

@@ -46,6 +46,20 @@ public final class ModRules {
                 bits |= 1L << i;
             }
         }
+        return withRequired(chassis, bits);
+    }
+
+    /** The mods that can be worth doing: those that matter for room, and those that change what air passes. */
+    static ModSet thatMatterForBuilds(FitCase fitCase, FitWish wish) {
+        long bits = thatMatter(fitCase, wish).bits();
+        for (int i = 0; i < fitCase.chassis().mods().size(); i++) {
+            bits |= fitCase.chassis().mods().get(i).effect().airways().isEmpty() ? 0 : 1L << i;
+        }
+        return withRequired(fitCase.chassis(), bits);
+    }
+
+    private static ModSet withRequired(Chassis chassis, long wanted) {
+        long bits = wanted;
         boolean grown = true;
         while (grown) {
             long before = bits;

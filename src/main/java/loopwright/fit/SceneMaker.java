@@ -44,6 +44,10 @@ final class SceneMaker {
         this.pairs = new PairTable(bodies, fitCase.frames().size());
     }
 
+    List<PartSet> partSets() {
+        return sets;
+    }
+
     PairTable pairs() {
         return pairs;
     }

@@ -1,13 +1,17 @@
 package loopwright.fit;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import loopwright.catalog.basis.Pattern;
 import loopwright.catalog.part.Fan;
 import loopwright.catalog.part.Radiator;
 import loopwright.quantity.Dimension;
+import loopwright.quantity.Known;
 
 /**
  * The shapes that a brief's radiators and fans make, and which parts each stands for.
@@ -49,8 +53,26 @@ public record Shapes(List<Shape> all, Map<String, List<Radiator>> radiators, Map
         return new Shapes(List.copyOf(shapes), byOutline, byFrame);
     }
 
+    /** These shapes, and a bare row of fans for each pattern and each fan that suits it. */
+    Shapes withFanRows(Collection<Pattern> patterns) {
+        List<Shape> out = new ArrayList<>(all);
+        for (Pattern pattern : new TreeSet<>(patterns)) {
+            RadiatorOutline none = new RadiatorOutline(pattern, NOTHING, NOTHING, NOTHING, NOTHING, List.of());
+            for (List<Fan> frame : fans.values()) {
+                Fan.Frame first = frame.get(0).frame();
+                if (first.sizeMm() == pattern.sizeMm()) {
+                    out.add(new Shape(none, first.thicknessMm(), Arrangement.FANS_ONLY, PortEnd.LOW));
+                }
+            }
+        }
+        return new Shapes(List.copyOf(out), radiators, fans);
+    }
+
+    /** What a radiator that is not there measures. */
+    private static final Dimension NOTHING = new Dimension(0, 0, Known.DATASHEET);
+
     private static void addTurned(List<Shape> shapes, RadiatorOutline outline, Dimension fanThickness) {
-        for (Arrangement arrangement : Arrangement.values()) {
+        for (Arrangement arrangement : Arrangement.OF_RADIATORS) {
             for (PortEnd end : PortEnd.values()) {
                 shapes.add(new Shape(outline, fanThickness, arrangement, end));
             }

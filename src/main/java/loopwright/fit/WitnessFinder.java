@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import loopwright.catalog.chassis.Place;
 import loopwright.catalog.part.Pump;
 import loopwright.catalog.part.Reservoir;
@@ -51,8 +52,16 @@ public final class WitnessFinder {
 
     /** The best way, if the layout fits with the set. */
     public Optional<Witness> find(Layout layout, ModSet mods) {
+        return find(layout, mods, parts -> true);
+    }
+
+    /** The best way with parts of a certain room, if there is one. */
+    Optional<Witness> find(Layout layout, ModSet mods, Predicate<PartSet> parts) {
         Optional<Best> best = Optional.empty();
         for (Way way : ways(layout, scene(mods))) {
+            if (!parts.test(way.setting().parts())) {
+                continue;
+            }
             Optional<Best> better = improve(way, best.map(Best::marginHmm).orElse(0));
             if (better.isPresent() && (best.isEmpty() || beats(better.get(), best.get()))) {
                 best = better;
