@@ -1,5 +1,8 @@
 package loopwright.cli;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
+
 /** How a command ended, as the shell sees it. */
 final class ExitCode {
 
@@ -25,4 +28,17 @@ final class ExitCode {
     static final int BUG = 70;
 
     private ExitCode() {}
+
+    /** Every code and what it means, as the help lists it. */
+    static Map<String, String> inWords() {
+        Map<String, String> out = new LinkedHashMap<>();
+        out.put(" " + ANSWERED, "answered");
+        out.put(" " + NO, "answered, and the answer is no");
+        out.put(" " + COMMAND_LINE, "the command line is wrong");
+        out.put(" " + INPUT, "input files are wrong");
+        out.put(" " + INCOMPLETE, "stopped before complete: a limit, a time, Ctrl-C");
+        out.put(" " + OUTPUT, "the output cannot be written");
+        out.put("" + BUG, "our own bug");
+        return out;
+    }
 }
