@@ -88,6 +88,14 @@ final class BriefOptions {
         return new KnownId(spec, what, ids);
     }
 
+    /** Refuses what cannot be the key of a layout. */
+    void requireKey(String key) {
+        if (!key.matches("[2-9a-z]{5}-[2-9a-z]{5}")) {
+            throw new ParameterException(
+                    spec.commandLine(), "a layout's key reads like 4eiwb-4iu6c, not \"" + key + "\"");
+        }
+    }
+
     /** Refuses a count below 1. */
     void requirePositive(String option, int count) {
         if (count < 1) {

@@ -11,6 +11,10 @@ import loopwright.catalog.chassis.Mount;
 import loopwright.cli.BriefOptions.Asked;
 import loopwright.cli.BriefOptions.Format;
 import loopwright.fit.FitWish;
+import loopwright.paper.FitCsv;
+import loopwright.paper.FitFull;
+import loopwright.paper.FitJson;
+import loopwright.paper.FitLines;
 import loopwright.paper.FitPaper;
 import loopwright.paper.FitText;
 import loopwright.paper.Ink;
@@ -29,6 +33,12 @@ final class FitOptions {
 
     @Option(names = "--without", paramLabel = "MOD", description = "This mod is not done.")
     private List<String> without = List.of();
+
+    @Option(names = "--layout", paramLabel = "KEY", description = "Show one layout in full.")
+    private Optional<String> layout = Optional.empty();
+
+    @Option(names = "--all", description = "List every layout in a line or two.")
+    private boolean all;
 
     @Option(names = "--limit", paramLabel = "N", description = "Stop after N layouts, marked incomplete.")
     private Optional<Integer> limit = Optional.empty();
@@ -76,12 +86,18 @@ final class FitOptions {
                         .toList());
         mounts.forEach(mount::require);
         about.requirePositive("--top", top);
+        layout.ifPresent(about::requireKey);
         limit.ifPresent(n -> about.requirePositive("--limit", n));
     }
 
     FitPaper paper(Format format, PrintWriter out, Origin origin) {
+        Ink ink = Ansi.AUTO.enabled() ? Ink.COLOURED : Ink.PLAIN;
         return switch (format) {
-            case TABLE, JSON, CSV -> new FitText(out, origin, Ansi.AUTO.enabled() ? Ink.COLOURED : Ink.PLAIN, top);
+            case JSON -> new FitJson(out, origin);
+            case CSV -> new FitCsv(out, origin);
+            case TABLE ->
+                layout.<FitPaper>map(key -> new FitFull(out, origin, ink, key))
+                        .orElseGet(() -> all ? new FitLines(out, origin, ink) : new FitText(out, origin, ink, top));
         };
     }
 }

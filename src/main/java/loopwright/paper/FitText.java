@@ -3,7 +3,6 @@ package loopwright.paper;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import loopwright.answer.FitAnswer;
 import loopwright.answer.FitList;
 import loopwright.catalog.chassis.Chassis;
@@ -73,15 +72,23 @@ public final class FitText implements FitPaper {
         Witness witness = answer.witness(layout, mods);
         String indent = "   ";
         List<String> out = new ArrayList<>();
-        out.addAll(Lines.wrap(
-                letter + " ".repeat(Math.max(1, indent.length() - letter.length())),
-                indent,
-                layout.stacks().stream().map(StackWords::full).collect(Collectors.joining(" | "))));
+        Columns stacks = Columns.plain();
+        for (Witness.At at : witness.stacks()) {
+            stacks.row(
+                    at.stack().frame().mount().id(),
+                    StackWords.size(at.stack()),
+                    "fans " + StackWords.fans(at.stack()),
+                    "ports " + StackWords.portEnd(at.stack()),
+                    StackWords.sits(at));
+        }
+        out.addAll(stacks.lines(indent));
+        out.set(
+                0,
+                letter
+                        + " ".repeat(Math.max(1, indent.length() - letter.length()))
+                        + out.get(0).strip());
         out.addAll(Lines.wrap(indent + "do:       ", ModWords.titles(mods, chassis)));
         out.addAll(Lines.wrap(indent + "tightest: ", GapWords.text(witness.tightest())));
-        out.addAll(Lines.wrap(
-                indent + "sits:     ",
-                witness.stacks().stream().map(FitText::sits).collect(Collectors.joining("; "))));
         out.addAll(Lines.wrap(
                 indent + "gives:    ",
                 FitList.area(layout) / MM2_PER_CM2 + " cm2 of fans, "
@@ -89,12 +96,6 @@ public final class FitText implements FitPaper {
                         + ModWords.cuts(mods, chassis)));
         out.addAll(Lines.wrap(indent + "key:      ", layout.key() + more(group)));
         return out;
-    }
-
-    private static String sits(Witness.At at) {
-        return at.stack().frame().mount().id() + " " + Mm.text(at.alongSlide()) + " "
-                + StackWords.alongDatum(at.stack().frame()) + ", " + Mm.text(at.asideSlide()) + " "
-                + StackWords.asideDatum(at.stack().frame());
     }
 
     private static String more(FitList.Group group) {

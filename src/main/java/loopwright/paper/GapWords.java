@@ -18,6 +18,11 @@ final class GapWords {
         return gap.one() + " to " + gap.other() + " " + distance + need + ": " + verdict(gap.verdict());
     }
 
+    /** {@code tightest 0.4 mm TIGHT}: the margin alone. */
+    static String margin(Gap gap) {
+        return "tightest " + Mm.text(gap.marginHmm()) + " mm " + verdict(gap.verdict());
+    }
+
     /** TIGHT shouts; the others do not. */
     static String verdict(Verdict verdict) {
         return switch (verdict) {

@@ -2,18 +2,20 @@ package loopwright.paper;
 
 import java.util.Locale;
 import loopwright.catalog.basis.Axis;
+import loopwright.catalog.basis.Face;
 import loopwright.fit.Layout.Stack;
 import loopwright.fit.MountFrame;
 import loopwright.fit.PortEnd;
+import loopwright.fit.Witness;
 
 /** A stack in the builder's words. */
 final class StackWords {
 
     private StackWords() {}
 
-    /** {@code roof 2x120x30, 25 mm fans in cover, ports rear}. */
+    /** {@code roof 2x120x30, fans 25 in cover, ports rear}. */
     static String full(Stack stack) {
-        return brief(stack) + ", " + fans(stack) + ", ports " + portEnd(stack);
+        return brief(stack) + ", fans " + fans(stack) + ", ports " + portEnd(stack);
     }
 
     /** {@code roof 2x120x30}: mount, pattern and radiator thickness. */
@@ -31,28 +33,42 @@ final class StackWords {
         return stack.frame().panel().face().name().toLowerCase(Locale.ROOT);
     }
 
-    private static String fans(Stack stack) {
-        String fans = Mm.text(stack.shape().fanThickness().valueHmm()) + " mm fans ";
+    /** {@code 15 above}: thickness of the fans, and on which side of the radiator they are. */
+    static String fans(Stack stack) {
+        String fans = Mm.text(stack.shape().fanThickness().valueHmm()) + " ";
+        String outer = side(stack.frame().panel().face());
+        String inner = side(opposite(stack.frame().panel().face()));
         return switch (stack.shape().arrangement()) {
-            case PUSH -> fans + side(stack, false);
-            case PULL -> fans + side(stack, true);
-            case PUSH_PULL -> fans + "on both sides";
+            case PUSH -> fans + outer;
+            case PULL -> fans + inner;
+            case PUSH_PULL -> fans + outer + " and " + inner;
             case COVER_PUSH -> fans + "in cover";
-            case COVER_PUSH_PULL -> fans + "in cover and " + side(stack, true);
-            case FANS_ONLY -> fans + "and no radiator";
-            case COVER_RADIATOR -> "radiator in cover, " + fans + "inside";
+            case COVER_PUSH_PULL -> fans + "in cover and " + inner;
+            case COVER_RADIATOR -> fans + inner + ", radiator in cover";
+            case FANS_ONLY -> fans + "without radiator";
         };
     }
 
-    /** Which side of the radiator the fans are on. */
-    private static String side(Stack stack, boolean inner) {
-        return switch (stack.frame().panel().face()) {
-            case ROOF -> inner ? "below it" : "above it";
-            case FLOOR -> inner ? "above it" : "below it";
-            case FRONT -> inner ? "behind it" : "in front of it";
-            case REAR -> inner ? "in front of it" : "behind it";
-            case LEFT -> inner ? "right of it" : "left of it";
-            case RIGHT -> inner ? "left of it" : "right of it";
+    private static Face opposite(Face face) {
+        return switch (face) {
+            case ROOF -> Face.FLOOR;
+            case FLOOR -> Face.ROOF;
+            case FRONT -> Face.REAR;
+            case REAR -> Face.FRONT;
+            case LEFT -> Face.RIGHT;
+            case RIGHT -> Face.LEFT;
+        };
+    }
+
+    /** Where something is that lies on that side of the radiator. */
+    private static String side(Face face) {
+        return switch (face) {
+            case ROOF -> "above";
+            case FLOOR -> "below";
+            case FRONT -> "in front";
+            case REAR -> "behind";
+            case LEFT -> "left";
+            case RIGHT -> "right";
         };
     }
 
@@ -75,11 +91,15 @@ final class StackWords {
         };
     }
 
-    static String alongDatum(MountFrame frame) {
-        return datum(frame.lengthwise());
+    /** Where the pattern's centre may sit: {@code 154-166 from front, 65-78 from left}. */
+    static String sits(Witness.At at) {
+        MountFrame frame = at.stack().frame();
+        return Mm.text(at.alongSlide()) + " " + datum(frame.lengthwise()) + ", " + Mm.text(at.asideSlide()) + " "
+                + datum(frame.sideways());
     }
 
-    static String asideDatum(MountFrame frame) {
-        return datum(frame.sideways());
+    /** Where it sits with the most room: {@code 160 / 71.5}. */
+    static String best(Witness.At at) {
+        return Mm.text(at.alongHmm()) + " / " + Mm.text(at.asideHmm());
     }
 }
