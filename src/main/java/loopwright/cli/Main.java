@@ -6,6 +6,6 @@ public final class Main {
 
     /** Runs the program. */
     public static void main(String[] args) {
-        System.exit(args.length);
+        System.exit(App.run(args));
     }
 }

@@ -1,0 +1,112 @@
+package loopwright.answer;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import loopwright.fit.FitCase;
+import loopwright.fit.FitResult;
+import loopwright.fit.FitSearch;
+import loopwright.fit.FitWish;
+import loopwright.fit.FoundLayout;
+import loopwright.fit.Layout;
+import loopwright.fit.ModSet;
+import loopwright.fit.UnknownLayout;
+import loopwright.fit.Witness;
+import loopwright.fit.WitnessFinder;
+import loopwright.rank.StackAir;
+
+/** What fits one chassis: the search's result, and for each layout a way to have it and what it conducts. */
+public final class FitAnswer {
+
+    private final FitCase fitCase;
+    private final FitWish wish;
+    private final List<String> mounts;
+    private final Halt halt;
+    private final FitSearch search;
+    private final FitResult result;
+    private final WitnessFinder finder;
+    private final StackAir air;
+    private final Map<String, Double> conductances = new HashMap<>();
+    private Optional<String> cutShort = Optional.empty();
+
+    /**
+     * Searches.
+     *
+     * @param mounts only layouts with something on each of these
+     */
+    public FitAnswer(FitCase fitCase, FitWish wish, List<String> mounts, Halt halt) {
+        this.fitCase = fitCase;
+        this.wish = wish;
+        this.mounts = List.copyOf(mounts);
+        this.halt = halt;
+        this.search = new FitSearch(fitCase, wish, () -> halt.because().isPresent());
+        this.result = search.run();
+        this.finder = new WitnessFinder(search);
+        this.air = new StackAir(fitCase);
+    }
+
+    /** The case that was asked about. */
+    public FitCase fitCase() {
+        return fitCase;
+    }
+
+    /** How the question was narrowed. */
+    public FitWish wish() {
+        return wish;
+    }
+
+    /** How many valid mod sets there are. */
+    public int modSets() {
+        return result.modSets();
+    }
+
+    /** Layouts that fit and have something on every mount asked for. */
+    public List<FoundLayout> fits() {
+        return result.fits().stream().filter(f -> isWanted(f.layout())).toList();
+    }
+
+    /** Layouts that nobody can answer for until something is measured. */
+    public List<UnknownLayout> unknown() {
+        return result.unknown().stream().filter(u -> isWanted(u.layout())).toList();
+    }
+
+    private boolean isWanted(Layout layout) {
+        return mounts.stream()
+                .allMatch(m -> layout.stacks().stream()
+                        .anyMatch(s -> s.frame().mount().id().equals(m)));
+    }
+
+    /** Why layouts may be missing, where they may be. */
+    public Optional<String> incompleteBecause() {
+        return result.incompleteBecause()
+                .map(b -> b.equals("interrupted") ? halt.because().orElse(b) : b)
+                .or(() -> cutShort);
+    }
+
+    /** Whether to stop telling layouts: from then on the answer is incomplete. */
+    public boolean stopsHere() {
+        if (cutShort.isEmpty()) {
+            cutShort = halt.because();
+        }
+        return cutShort.isPresent();
+    }
+
+    /** The best way to have a layout with a mod set, re-checked. */
+    public Witness witness(Layout layout, ModSet mods) {
+        return finder.witness(layout, mods);
+    }
+
+    /** What all radiators of a layout conduct at the speed the trade sizes at, W/K. */
+    public double conductanceWPerK(Layout layout, ModSet mods) {
+        return layout.stacks().stream()
+                .mapToDouble(s -> conductanceWPerK(s, mods))
+                .sum();
+    }
+
+    private double conductanceWPerK(Layout.Stack stack, ModSet mods) {
+        String key = stack.shape().textWithoutEnd()
+                + air.path(stack.frame().mount(), stack.shape().pattern(), mods);
+        return conductances.computeIfAbsent(key, k -> air.ratedConductanceWPerK(stack, mods));
+    }
+}

@@ -1,0 +1,114 @@
+package loopwright.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import loopwright.catalog.Catalog;
+import loopwright.catalog.CatalogReader;
+import loopwright.catalog.brief.Brief;
+import loopwright.catalog.chassis.Chassis;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.Spec.Target;
+
+/** What every command about a brief takes: the brief, the catalogue, the chassis, the format, the time. */
+final class BriefOptions {
+
+    /** How an answer is written. */
+    enum Format {
+        /** For people. */
+        TABLE,
+        /** For programs. */
+        JSON,
+        /** For spreadsheets. */
+        CSV;
+
+        @Override
+        public String toString() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+    }
+
+    @Spec(Target.MIXEE)
+    private CommandSpec spec = CommandSpec.create();
+
+    @Parameters(paramLabel = "BRIEF", description = "The brief, a YAML file.")
+    private Path brief = Path.of("");
+
+    @Option(
+            names = "--catalog",
+            paramLabel = "DIR",
+            description = "Folder of the catalogue. Default: catalogs, beside the folder of the brief.")
+    private Optional<Path> catalog = Optional.empty();
+
+    @Option(
+            names = "--chassis",
+            paramLabel = "ID",
+            description = "Only this chassis; may be given again. Default: those of the brief, one after the other.")
+    private List<String> chassis = List.of();
+
+    @Option(
+            names = "--format",
+            paramLabel = "FORMAT",
+            defaultValue = "table",
+            description = "table (for people), json (for programs) or csv (for spreadsheets). Default: table.")
+    private Format format = Format.TABLE;
+
+    @Option(
+            names = "--time",
+            paramLabel = "SECONDS",
+            description = "Stop after so many seconds; the answer so far is marked incomplete.")
+    private Optional<Double> seconds = Optional.empty();
+
+    /** A brief read against its catalogue, and the chassis that are asked about. */
+    record Asked(Catalog catalog, Brief brief, List<Chassis> chassis) {}
+
+    /** Reads the files and checks the ids. */
+    Asked read() {
+        seconds.filter(s -> !(s > 0 && s <= 1_000_000)).ifPresent(s -> {
+            throw new ParameterException(
+                    spec.commandLine(), "--time must be above 0 and at most 1000000 seconds but was " + s);
+        });
+        Catalog read = CatalogReader.read(catalog.orElseGet(() -> CatalogFolder.beside(brief)));
+        Brief wanted = CatalogReader.readBrief(brief, read);
+        KnownId known = known(
+                "chassis", read.all(Chassis.class).stream().map(Chassis::id).toList());
+        List<String> ids = chassis.isEmpty() ? wanted.chassis() : chassis;
+        ids.forEach(known::require);
+        return new Asked(
+                read, wanted, ids.stream().distinct().map(read::chassis).toList());
+    }
+
+    /** Ids that an option of the command may name. */
+    KnownId known(String what, List<String> ids) {
+        return new KnownId(spec, what, ids);
+    }
+
+    /** Refuses what cannot be the key of a layout. */
+    void requireKey(String key) {
+        if (!key.matches("[2-9a-z]{5}-[2-9a-z]{5}")) {
+            throw new ParameterException(
+                    spec.commandLine(), "a layout's key reads like 4eiwb-4iu6c, not \"" + key + "\"");
+        }
+    }
+
+    /** Refuses a count below 1. */
+    void requirePositive(String option, int count) {
+        if (count < 1) {
+            throw new ParameterException(spec.commandLine(), option + " must be at least 1 but was " + count);
+        }
+    }
+
+    Format format() {
+        return format;
+    }
+
+    /** When to stop, counted from now. */
+    Stopper stopper() {
+        return Stopper.start(seconds);
+    }
+}

@@ -1,0 +1,84 @@
+package loopwright.paper;
+
+import java.io.Writer;
+import java.util.List;
+import java.util.Map;
+import loopwright.answer.FitAnswer;
+import loopwright.answer.FitList;
+import loopwright.fit.FoundLayout;
+import loopwright.fit.UnknownLayout;
+
+/**
+ * What fits, for programs: one document with an answer a chassis, each with every layout.
+ *
+ * <p>Whether an answer is complete stands after its lists, because writing them can be interrupted too.
+ */
+public final class FitJson implements FitPaper {
+
+    private final Json json;
+    private final Origin origin;
+
+    /** Writes on a writer, which stays open. */
+    public FitJson(Writer out, Origin origin) {
+        this.json = new Json(out);
+        this.origin = origin;
+    }
+
+    @Override
+    public void begin() {
+        json.open();
+        putOrigin();
+        json.openList("answers");
+    }
+
+    private void putOrigin() {
+        json.put("schema", "loopwright/fit/1")
+                .put("program", origin.program())
+                .put("catalog", origin.catalog())
+                .put("brief", origin.brief());
+    }
+
+    @Override
+    public boolean add(FitAnswer answer) {
+        List<FoundLayout> fits = answer.fits();
+        FitRows rows = new FitRows(answer);
+        json.open();
+        putOrigin();
+        json.put("chassis", answer.fitCase().chassis().id());
+        json.openList("layouts");
+        int told = 0;
+        while (told < fits.size() && !answer.stopsHere()) {
+            json.item(rows.layout(fits.get(told)));
+            told++;
+        }
+        json.closeList().openList("unknown");
+        for (UnknownLayout unknown : answer.unknown()) {
+            json.item(rows.unknown(unknown));
+        }
+        json.closeList();
+        json.put(
+                "groups",
+                FitList.groups(fits.subList(0, told)).stream()
+                        .map(FitJson::group)
+                        .toList());
+        json.put("complete", answer.incompleteBecause().isEmpty());
+        answer.incompleteBecause().ifPresent(b -> json.put("incomplete_because", b));
+        json.close();
+        return !fits.isEmpty();
+    }
+
+    private static Map<String, Object> group(FitList.Group group) {
+        Map<String, Object> out = Json.object();
+        out.put("what", group.what());
+        out.put("counted", group.counted());
+        out.put(
+                "entries",
+                group.entries().stream().map(e -> e.found().layout().key()).toList());
+        return out;
+    }
+
+    @Override
+    public void end() {
+        json.closeList().close().end();
+    }
+}
