@@ -1,5 +1,7 @@
 package loopwright.rank;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import loopwright.catalog.brief.BriefLimits;
 import loopwright.loop.SoundPower;
 
@@ -7,7 +9,6 @@ import loopwright.loop.SoundPower;
 record BuildLimits(long priceCents, int coolantOverRoomCentiK, SoundPower sound, int labourMin, int days) {
 
     private static final int MIN_PER_H = 60;
-    private static final int CENTI = 100;
 
     /**
      * The limits of a brief.
@@ -17,10 +18,41 @@ record BuildLimits(long priceCents, int coolantOverRoomCentiK, SoundPower sound,
     static BuildLimits of(BriefLimits limits) {
         return new BuildLimits(
                 limits.budgetCents().orElse(Long.MAX_VALUE),
-                (int) Math.floor((limits.coolantMaxC() - limits.roomC()) * CENTI + 0.5),
+                centi(limits),
                 limits.noiseMaxDBA().map(SoundPower::ofDBA).orElse(new SoundPower(Long.MAX_VALUE)),
-                limits.labourMaxH().map(h -> (int) Math.floor(h * MIN_PER_H)).orElse(Integer.MAX_VALUE),
+                limits.labourMaxH().map(BuildLimits::wholeMinutes).orElse(Integer.MAX_VALUE),
                 limits.leadMaxDays().orElse(Integer.MAX_VALUE));
+    }
+
+    private static int wholeMinutes(double hours) {
+        return BigDecimal.valueOf(hours)
+                .multiply(BigDecimal.valueOf(MIN_PER_H))
+                .setScale(0, RoundingMode.FLOOR)
+                .intValueExact();
+    }
+
+    private static int centi(BriefLimits limits) {
+        return BigDecimal.valueOf(limits.coolantMaxC())
+                .subtract(BigDecimal.valueOf(limits.roomC()))
+                .movePointRight(2)
+                .setScale(0, RoundingMode.HALF_UP)
+                .intValueExact();
+    }
+
+    static final String TOO_LOUD = "too loud once cool enough";
+
+    /** The first limit that even the best of a bound breaks, in the builder's words. */
+    String firstBroken(Goal.Bound bound) {
+        if (bound.coolantOverRoomCentiK() > coolantOverRoomCentiK) {
+            return "too hot";
+        }
+        if (bound.soundMillionths() > sound.millionths()) {
+            return TOO_LOUD;
+        }
+        if (bound.labourMin() > labourMin) {
+            return "too much work";
+        }
+        return bound.days() > days ? "too late" : "dearer once cool and quiet enough";
     }
 
     boolean allow(Build.Outcome outcome) {

@@ -15,6 +15,7 @@ import loopwright.loop.SectionRate;
 import loopwright.loop.SoundPower;
 import loopwright.rank.Chances.Chance;
 import loopwright.rank.Fittings.Floor;
+import loopwright.rank.Fittings.Slot;
 
 /**
  * Walks every build of a layout with a mod set: parts, which mount blows out, fan duty.
@@ -103,7 +104,12 @@ final class BuildWalk {
     }
 
     private boolean hopeless(Task task, Core core, List<Floor> floors) {
-        long cents = core.cents() + costing.workCents(task.done().bill());
+        Goal.Bound bound = bound(task.done(), core, floors);
+        return limits.exclude(bound) || task.goal().isHopeless(task.layouts(), bound);
+    }
+
+    private Goal.Bound bound(Build.Done done, Core core, List<Floor> floors) {
+        long cents = core.cents() + costing.workCents(done.bill());
         double conductance = 0;
         long sound = core.sound().millionths();
         int lead = core.leadDays();
@@ -113,13 +119,31 @@ final class BuildWalk {
             sound += floor.soundMillionths();
             lead = Math.max(lead, floor.leadDays());
         }
-        Goal.Bound bound = new Goal.Bound(
+        return new Goal.Bound(
                 costing.priceCents(cents),
                 centi(conductance > 0 ? core.heatW() / conductance - SLACK_K : Integer.MAX_VALUE / CENTI),
                 sound,
-                costing.labourMin(task.done().bill()),
-                costing.days(task.done().bill(), lead));
-        return limits.exclude(bound) || task.goal().isHopeless(task.layouts(), bound);
+                costing.labourMin(done.bill()),
+                costing.days(done.bill(), lead));
+    }
+
+    /** What a layout that could be had for less than a price fails by; empty when none could. */
+    Optional<String> whyNotCheaper(Layout layout, List<Build.Done> ways, long priceCents) {
+        Optional<String> why = Optional.empty();
+        for (Build.Done done : ways) {
+            for (int duty : fittings.dutiesPercent()) {
+                Goal.Bound bound = bound(done, ideal, floors(layout.stacks(), done.mods(), duty));
+                if (bound.priceCents() < priceCents) {
+                    String reason = limits.firstBroken(bound);
+                    // The coolest duty comes first: too hot there is too hot everywhere; otherwise say what else
+                    // breaks.
+                    if (why.isEmpty() || why.get().equals(BuildLimits.TOO_LOUD)) {
+                        why = Optional.of(reason);
+                    }
+                }
+            }
+        }
+        return why;
     }
 
     private static int centi(double kelvin) {
@@ -183,8 +207,10 @@ final class BuildWalk {
             return;
         }
         int at = picked.size();
+        Stack stack = airflow.stacks().get(at);
+        Slot slot = fittings.of(stack, task.done().mods(), duty);
         for (Fitting fitting :
-                fittings.of(airflow.stacks().get(at), task.done().mods(), duty).fittings()) {
+                at == airflow.exhaust() && stack.shape().arrangement().hasRadiator() ? slot.all() : slot.drawingIn()) {
             List<Floor> tighter = new ArrayList<>(floors);
             tighter.set(at, Floor.of(fitting));
             if (!hopeless(task, core, tighter)) {

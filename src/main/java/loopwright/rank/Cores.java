@@ -1,5 +1,7 @@
 package loopwright.rank;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -78,10 +80,18 @@ final class Cores {
         Tube tube = cheapest(fitCase.catalog(), Tube.class, brief.loop().tube());
         Coolant coolant =
                 cheapest(fitCase.catalog(), Coolant.class, brief.loop().coolant());
-        cents += (long) Math.ceil(tube.buy().priceCents() * brief.loop().tubeM());
-        cents += (long) Math.ceil(coolant.buy().priceCents() * brief.loop().coolantL());
+        cents += amountCents(tube.buy(), brief.loop().tubeM());
+        cents += amountCents(coolant.buy(), brief.loop().coolantL());
         lead = Math.max(lead, Math.max(tube.buy().leadDays(), coolant.buy().leadDays()));
         return new Purchase(cents, lead);
+    }
+
+    /** Price of an amount, rounded up to whole cents; exact in the decimals of the file. */
+    private static long amountCents(Purchase perUnit, double amount) {
+        return BigDecimal.valueOf(amount)
+                .multiply(BigDecimal.valueOf(perUnit.priceCents()))
+                .setScale(0, RoundingMode.CEILING)
+                .longValueExact();
     }
 
     /** The cheapest part a wish allows. */

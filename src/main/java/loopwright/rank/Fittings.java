@@ -49,9 +49,11 @@ final class Fittings {
     /**
      * What can be fitted to a stack, and the best of it, each figure by itself.
      *
-     * @param fittings without those that another beats whatever the rest
+     * @param all every one
+     * @param drawingIn without those that another beats whatever the rest; only true of a mount that draws in: at one
+     *     that blows out, less conductance can be cooler
      */
-    record Slot(List<Fitting> fittings, Floor floor) {}
+    record Slot(List<Fitting> all, List<Fitting> drawingIn, Floor floor) {}
 
     /** The least price, sound and lead time, and the largest conductance, of some fittings. */
     record Floor(long cents, double conductanceWPerK, long soundMillionths, int leadDays) {
@@ -86,7 +88,12 @@ final class Fittings {
                 p -> air.path(stack.frame().mount(), p.pattern(), mods));
         return slots.computeIfAbsent(new Question(stack.frame().index(), stack.shape(), path, dutyPercent), k -> {
             List<Fitting> made = make(stack, path, dutyPercent);
-            return new Slot(made, Floor.of(made));
+            return new Slot(
+                    made,
+                    made.stream()
+                            .filter(f -> made.stream().noneMatch(f::isBeatenBy))
+                            .toList(),
+                    Floor.of(made));
         });
     }
 
@@ -120,11 +127,11 @@ final class Fittings {
                         sound));
             }
         }
-        return all.stream().filter(f -> all.stream().noneMatch(f::isBeatenBy)).toList();
+        return List.copyOf(all);
     }
 
     private double conductance(Radiator radiator, FanBank bank, AirPath path) {
-        String key = radiator.id() + bank.fan().id() + bank.layers() + bank.speedShare() + path;
+        String key = radiator.id() + "|" + bank.fan().id() + "|" + bank.layers() + "|" + bank.speedShare() + "|" + path;
         return conductances.computeIfAbsent(
                 key, k -> RadiatorAir.operatingPoint(radiator, bank, path).conductanceWPerK());
     }

@@ -1,8 +1,11 @@
 package loopwright.rank;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Comparator;
 import java.util.List;
 import loopwright.catalog.Catalog;
+import loopwright.catalog.basis.Purchase;
 import loopwright.catalog.brief.Terms;
 import loopwright.catalog.chassis.Chassis;
 import loopwright.catalog.chassis.Mod;
@@ -21,6 +24,7 @@ import loopwright.fit.ModSet;
  * @param hiddenCuts cuts that do not
  * @param wayBack the worst of its mods
  * @param heightAddedHmm how much taller the machine gets
+ * @param leadDays the longest lead time of its covers
  */
 public record ModBill(
         int labourMin,
@@ -30,28 +34,31 @@ public record ModBill(
         int visibleCuts,
         int hiddenCuts,
         Mod.WayBack wayBack,
-        int heightAddedHmm) {
+        int heightAddedHmm,
+        int leadDays) {
 
     /** The bill of a mod set. */
     public static ModBill of(Catalog catalog, Chassis chassis, ModSet set) {
         List<Mod> mods = set.mods(chassis);
-        long covers = mods.stream()
+        List<Purchase> covers = mods.stream()
                 .flatMap(m -> m.effect().covers().stream())
                 .map(RaisedCover::cover)
-                .mapToLong(id -> catalog.part(Cover.class, id).buy().priceCents())
-                .sum();
+                .map(id -> catalog.part(Cover.class, id).buy())
+                .toList();
         return new ModBill(
                 mods.stream().mapToInt(m -> m.work().labourMin()).sum(),
                 mods.stream().mapToInt(m -> m.work().paintMin()).sum(),
                 mods.stream().mapToInt(m -> m.work().waitDays()).max().orElse(0),
-                covers + mods.stream().mapToLong(m -> m.work().materialCents()).sum(),
+                covers.stream().mapToLong(Purchase::priceCents).sum()
+                        + mods.stream().mapToLong(m -> m.work().materialCents()).sum(),
                 mods.stream().mapToInt(m -> m.look().visibleCuts()).sum(),
                 mods.stream().mapToInt(m -> m.look().hiddenCuts()).sum(),
                 mods.stream()
                         .map(m -> m.look().wayBack())
                         .max(Comparator.naturalOrder())
                         .orElse(Mod.WayBack.YES),
-                mods.stream().mapToInt(m -> m.look().heightAddedMm().valueHmm()).sum());
+                mods.stream().mapToInt(m -> m.look().heightAddedMm().valueHmm()).sum(),
+                covers.stream().mapToInt(Purchase::leadDays).max().orElse(0));
     }
 
     private static final int MIN_PER_H = 60;
@@ -64,7 +71,15 @@ public record ModBill(
 
     /** Days it adds: hands-on days, then the longest wait. */
     public int days(Terms terms) {
-        return (int) Math.ceil(handsOnMin() / (double) MIN_PER_H / terms.workHPerDay()) + waitDays;
+        return workingDays(handsOnMin(), terms) + waitDays;
+    }
+
+    /** Working days that hands-on minutes take, begun ones counted whole; exact in the decimals of the file. */
+    static int workingDays(int minutes, Terms terms) {
+        BigDecimal perDayMin = BigDecimal.valueOf(terms.workHPerDay()).multiply(BigDecimal.valueOf(MIN_PER_H));
+        return BigDecimal.valueOf(minutes)
+                .divide(perDayMin, 0, RoundingMode.CEILING)
+                .intValueExact();
     }
 
     /** All cuts. */

@@ -69,7 +69,23 @@ public final class RankSearch {
         unbeaten.dearestFirst().forEach(k -> front.add(ranked(query, k.build(), k.equal())));
         List<RankResult.Ranked> listed = new ArrayList<>();
         best.inOrder().forEach(b -> listed.add(ranked(query, b, 1)));
-        return new RankResult(fits, front, listed, Map.of(), incomplete);
+        return new RankResult(fits, front, listed, cheaper(walk, work, fits, unbeaten), incomplete);
+    }
+
+    /** Counts, by reason, the layouts that could be had for less than the cheapest build. */
+    private static Map<String, Integer> cheaper(BuildWalk walk, Work work, FitResult fits, Unbeaten unbeaten) {
+        long cheapest = unbeaten.dearestFirst().stream()
+                .mapToLong(k -> k.build().outcome().priceCents())
+                .min()
+                .orElse(Long.MAX_VALUE);
+        Map<String, Integer> out = new TreeMap<>();
+        for (List<FoundLayout> alike : work.inOrder(fits.fits())) {
+            FoundLayout first = alike.get(0);
+            List<Build.Done> ways = first.needed().stream().map(work::done).toList();
+            walk.whyNotCheaper(first.layout(), ways, cheapest)
+                    .ifPresent(why -> out.merge(why, alike.size(), Integer::sum));
+        }
+        return out;
     }
 
     private static RankResult.Ranked ranked(FitQuery query, Build build, int equal) {
