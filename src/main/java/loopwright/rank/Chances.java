@@ -1,5 +1,6 @@
 package loopwright.rank;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +25,7 @@ final class Chances {
 
     private final Chassis chassis;
     private final List<ModSet> valid;
+    private final Map<ModSet, Set<String>> lonely = new HashMap<>();
 
     Chances(Chassis chassis, List<ModSet> valid) {
         this.chassis = chassis;
@@ -56,13 +58,19 @@ final class Chances {
     }
 
     private Set<String> idleMounts(ModSet set, Set<String> used) {
+        Set<String> out = new TreeSet<>(lonely.computeIfAbsent(set, this::mountsOfLonelyMods));
+        out.removeAll(used);
+        return out;
+    }
+
+    /** Mounts that a mod of the set changes which changes nothing else and which no other mod of the set requires. */
+    private Set<String> mountsOfLonelyMods(ModSet set) {
         Set<String> out = new TreeSet<>();
         List<Mod> mods = set.mods(chassis);
         for (Mod mod : mods) {
-            Optional<String> only = ModRules.onlyMountOf(mod);
             boolean required = mods.stream().anyMatch(m -> m.rules().requires().contains(mod.id()));
-            if (only.isPresent() && !required && !used.contains(only.get())) {
-                out.add(only.get());
+            if (!required) {
+                ModRules.onlyMountOf(mod).ifPresent(out::add);
             }
         }
         return out;
