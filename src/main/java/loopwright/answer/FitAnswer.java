@@ -11,6 +11,7 @@ import loopwright.fit.FitWish;
 import loopwright.fit.FoundLayout;
 import loopwright.fit.Layout;
 import loopwright.fit.ModSet;
+import loopwright.fit.MountHindrance;
 import loopwright.fit.UnknownLayout;
 import loopwright.fit.Witness;
 import loopwright.fit.WitnessFinder;
@@ -21,7 +22,7 @@ public final class FitAnswer {
 
     private final FitCase fitCase;
     private final FitWish wish;
-    private final List<String> mounts;
+    private final FitView view;
     private final Halt halt;
     private final FitSearch search;
     private final FitResult result;
@@ -33,12 +34,12 @@ public final class FitAnswer {
     /**
      * Searches.
      *
-     * @param mounts only layouts with something on each of these
+     * @param view which layouts are shown
      */
-    public FitAnswer(FitCase fitCase, FitWish wish, List<String> mounts, Halt halt) {
+    public FitAnswer(FitCase fitCase, FitWish wish, FitView view, Halt halt) {
         this.fitCase = fitCase;
         this.wish = wish;
-        this.mounts = List.copyOf(mounts);
+        this.view = view;
         this.halt = halt;
         this.search = new FitSearch(fitCase, wish, () -> halt.because().isPresent());
         this.result = search.run();
@@ -61,20 +62,24 @@ public final class FitAnswer {
         return result.modSets();
     }
 
-    /** Layouts that fit and have something on every mount asked for. */
+    /** Layouts that fit and are to be shown. */
     public List<FoundLayout> fits() {
-        return result.fits().stream().filter(f -> isWanted(f.layout())).toList();
+        return result.fits().stream().filter(f -> view.shows(f.layout())).toList();
     }
 
-    /** Layouts that nobody can answer for until something is measured. */
+    /** Layouts to be shown that nobody can answer for until something is measured. */
     public List<UnknownLayout> unknown() {
-        return result.unknown().stream().filter(u -> isWanted(u.layout())).toList();
+        return result.unknown().stream().filter(u -> view.shows(u.layout())).toList();
     }
 
-    private boolean isWanted(Layout layout) {
-        return mounts.stream()
-                .allMatch(m -> layout.stacks().stream()
-                        .anyMatch(s -> s.frame().mount().id().equals(m)));
+    /** How many layouts fit, shown or not. */
+    public int fitsInAll() {
+        return result.fits().size();
+    }
+
+    /** What keeps radiators from the mounts. */
+    public List<MountHindrance> hindrances() {
+        return MountHindrance.of(search);
     }
 
     /** Why layouts may be missing, where they may be. */

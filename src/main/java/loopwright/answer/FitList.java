@@ -95,17 +95,21 @@ public final class FitList {
         return layout.stacks().stream().mapToInt(s -> s.shape().thicknessHmm()).sum();
     }
 
-    /** Layouts that differ only in port ends, under the smallest key among them. */
-    private record Turned(FoundLayout smallest, String key, int count) {}
+    /**
+     * Layouts that differ only in port ends, under the smallest key among them.
+     *
+     * @param shapes the text of each stack's shape without its end, in the order of the stacks
+     */
+    private record Turned(FoundLayout smallest, String key, int count, List<String> shapes) {}
 
     private static List<Entry> covering(List<FoundLayout> same) {
         Map<String, Turned> turned = new TreeMap<>();
         for (FoundLayout found : same) {
-            String text = found.layout().stacks().stream()
-                    .map(s -> s.frame().mount().id() + s.shape().textWithoutEnd())
-                    .collect(Collectors.joining("|"));
-            String key = found.layout().key();
-            turned.merge(text, new Turned(found, key, 1), FitList::merge);
+            List<String> shapes = found.layout().stacks().stream()
+                    .map(s -> s.shape().textWithoutEnd())
+                    .toList();
+            String text = what(found.layout()) + shapes;
+            turned.merge(text, new Turned(found, found.layout().key(), 1, shapes), FitList::merge);
         }
         List<Turned> all = new ArrayList<>(turned.values());
         all.sort(Comparator.comparing(Turned::key));
@@ -127,33 +131,25 @@ public final class FitList {
 
     private static Turned merge(Turned a, Turned b) {
         Turned smaller = a.key().compareTo(b.key()) <= 0 ? a : b;
-        return new Turned(smaller.smallest(), smaller.key(), a.count() + b.count());
+        return new Turned(smaller.smallest(), smaller.key(), a.count() + b.count(), a.shapes());
     }
 
     /** Whether b only leaves out radiators of a, or takes thinner ones. */
     private static boolean covers(Turned a, Turned b) {
-        return !a.key().equals(b.key())
-                && covers(a.smallest().layout(), b.smallest().layout());
-    }
-
-    private static boolean covers(Layout a, Layout b) {
-        int less = a.stacks().size() - b.stacks().size();
-        if (less < 0) {
-            return false;
-        }
+        List<Layout.Stack> big = a.smallest().layout().stacks();
+        List<Layout.Stack> small = b.smallest().layout().stacks();
+        int less = big.size() - small.size();
         int at = 0;
-        for (Layout.Stack small : b.stacks()) {
-            while (at < a.stacks().size()
-                    && a.stacks().get(at).frame().index() < small.frame().index()) {
+        for (int i = 0; i < small.size() && less >= 0; i++) {
+            int mount = small.get(i).frame().index();
+            while (at < big.size() && big.get(at).frame().index() < mount) {
                 at++;
             }
-            if (at == a.stacks().size()
-                    || a.stacks().get(at).frame().index() != small.frame().index()) {
+            if (at == big.size() || big.get(at).frame().index() != mount) {
                 return false;
             }
-            Shape big = a.stacks().get(at).shape();
-            if (!big.textWithoutEnd().equals(small.shape().textWithoutEnd())) {
-                if (!isThinner(small.shape(), big)) {
+            if (!a.shapes().get(at).equals(b.shapes().get(i))) {
+                if (!isThinner(small.get(i).shape(), big.get(at).shape())) {
                     return false;
                 }
                 less++;
@@ -163,9 +159,9 @@ public final class FitList {
     }
 
     private static boolean isThinner(Shape thin, Shape thick) {
-        return thin.pattern().equals(thick.pattern())
+        return thin.thicknessHmm() < thick.thicknessHmm()
                 && thin.arrangement() == thick.arrangement()
                 && thin.fanThickness().valueHmm() == thick.fanThickness().valueHmm()
-                && thin.thicknessHmm() < thick.thicknessHmm();
+                && thin.pattern().equals(thick.pattern());
     }
 }

@@ -45,7 +45,7 @@ final class FitCommand implements Callable<Integer> {
             FitCase fitCase = new FitCase(asked.catalog(), chassis, asked.brief());
             Progress progress = Progress.on(spec.commandLine().getErr(), "layouts in " + chassis.id());
             FitAnswer answer =
-                    new FitAnswer(fitCase, narrowed.wish(chassis), narrowed.mounts(), progress.around(stopper));
+                    new FitAnswer(fitCase, narrowed.wish(chassis), narrowed.view(), progress.around(stopper));
             progress.end();
             outcome.note(paper.add(answer), answer.incompleteBecause().isEmpty());
         }

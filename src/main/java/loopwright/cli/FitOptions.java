@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
+import loopwright.answer.FitView;
 import loopwright.catalog.chassis.Chassis;
 import loopwright.catalog.chassis.Mod;
 import loopwright.catalog.chassis.Mount;
@@ -59,8 +60,8 @@ final class FitOptions {
                 OptionalLong.empty());
     }
 
-    List<String> mounts() {
-        return mounts;
+    FitView view() {
+        return new FitView(mounts, layout);
     }
 
     /** Refuses ids that no chassis asked about has, and numbers below 1. */

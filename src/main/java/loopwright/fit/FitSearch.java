@@ -70,6 +70,9 @@ public final class FitSearch {
         Stop stop = new Stop(wish, interrupted);
         Found known = new Found(fitCase);
         for (ModWorld world : worlds) {
+            if (stop.now(known.size())) {
+                break;
+            }
             Scene scene = maker.scene(world, Knowledge.KNOWN_ONLY);
             boolean whole = new LayoutWalk(maker.pairs(), scene, fresh(world, scene, Knowledge.KNOWN_ONLY))
                     .run(chosen -> {
@@ -93,6 +96,9 @@ public final class FitSearch {
     private List<UnknownLayout> unknown(Found known, Stop stop) {
         Map<String, UnknownLayout> out = new TreeMap<>();
         for (ModWorld world : worlds) {
+            if (stop.now(known.size())) {
+                break;
+            }
             Scene scene = maker.scene(world, Knowledge.UNKNOWN_AS_ZERO);
             boolean whole = new LayoutWalk(maker.pairs(), scene, fresh(world, scene, Knowledge.UNKNOWN_AS_ZERO))
                     .run(chosen -> {

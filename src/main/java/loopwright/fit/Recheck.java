@@ -29,15 +29,35 @@ final class Recheck {
 
     /** Every gap that counts; for each pair of bodies only the smallest. */
     List<Gap> gaps(List<Standing> bodies) {
-        List<Gap> out = new ArrayList<>();
-        for (int i = 0; i < bodies.size(); i++) {
+        return among(bodies).stream().flatMap(List::stream).toList();
+    }
+
+    /** The gaps among bodies that do not slide, body by body: to the walls, then to those after it. */
+    List<List<Gap>> among(List<Standing> still) {
+        List<List<Gap>> out = new ArrayList<>();
+        for (int i = 0; i < still.size(); i++) {
+            List<Gap> gaps = new ArrayList<>();
             for (Face wall : Face.values()) {
-                addWall(out, bodies.get(i), wall);
+                addWall(gaps, still.get(i), wall);
             }
-            for (int j = i + 1; j < bodies.size(); j++) {
-                addPair(out, bodies.get(i), bodies.get(j));
+            for (int j = i + 1; j < still.size(); j++) {
+                addPair(gaps, still.get(i), still.get(j));
+            }
+            out.add(gaps);
+        }
+        return out;
+    }
+
+    /** Every gap that counts, when the gaps among those that do not slide are known already. */
+    List<Gap> gaps(List<Standing> still, List<List<Gap>> amongStill, List<Standing> sliding) {
+        List<Gap> out = new ArrayList<>();
+        for (int i = 0; i < still.size(); i++) {
+            out.addAll(amongStill.get(i));
+            for (Standing one : sliding) {
+                addPair(out, still.get(i), one);
             }
         }
+        among(sliding).forEach(out::addAll);
         return out;
     }
 
@@ -45,17 +65,39 @@ final class Recheck {
         if (boltedTogether(a.occupant(), b.occupant())) {
             return;
         }
-        List<Gap> gaps = new ArrayList<>();
+        int least = Integer.MAX_VALUE;
+        int leastA = -1;
+        int leastB = -1;
         for (int i = 0; i < a.occupant().boxes().size(); i++) {
             for (int j = 0; j < b.occupant().boxes().size(); j++) {
                 boolean bothRoom = a.occupant().boxes().get(i).room()
                         && b.occupant().boxes().get(j).room();
-                if (!bothRoom) {
-                    gaps.add(gap(a, i, b, j));
+                int margin = bothRoom ? Integer.MAX_VALUE : clearance(a, i, b, j) - need(a, i, b, j);
+                if (margin < least) {
+                    least = margin;
+                    leastA = i;
+                    leastB = j;
                 }
             }
         }
-        gaps.stream().reduce((x, y) -> y.marginHmm() < x.marginHmm() ? y : x).ifPresent(out::add);
+        if (leastA >= 0) {
+            out.add(gap(a, leastA, b, leastB));
+        }
+    }
+
+    private static int clearance(Standing a, int boxA, Standing b, int boxB) {
+        int best = Integer.MIN_VALUE;
+        for (Axis axis : Axis.values()) {
+            best = Math.max(best, b.from(boxB, axis) - a.to(boxA, axis));
+            best = Math.max(best, a.from(boxA, axis) - b.to(boxB, axis));
+        }
+        return best;
+    }
+
+    private static int need(Standing a, int boxA, Standing b, int boxB) {
+        return Math.max(
+                a.occupant().boxes().get(boxA).needHmm(),
+                b.occupant().boxes().get(boxB).needHmm());
     }
 
     private static boolean boltedTogether(Occupant a, Occupant b) {
@@ -85,7 +127,7 @@ final class Recheck {
         }
         SpaceBox one = a.occupant().boxes().get(boxA);
         SpaceBox other = b.occupant().boxes().get(boxB);
-        int need = Math.max(one.needHmm(), other.needHmm());
+        int need = need(a, boxA, b, boxB);
         return new Gap(a.name(boxA), b.name(boxB), best, need, best - need - spread, one.room() || other.room());
     }
 

@@ -2,8 +2,10 @@ package loopwright.fit;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,18 +29,34 @@ import loopwright.quantity.IntervalSet;
 public final class WitnessFinder {
 
     private final FitSearch search;
+    private final WayDemands demands;
     private final Map<ModSet, Scene> scenes = new HashMap<>();
+    private final IdentityHashMap<Setting, Map<List<Integer>, Still>> stills = new IdentityHashMap<>();
 
     /** A finder that shares what a search has already made. */
     public WitnessFinder(FitSearch search) {
         this.search = search;
+        this.demands = new WayDemands(search.maker().pairs());
     }
+
+    /** What does not slide, and the gaps among it. */
+    private record Still(List<Standing> bodies, List<List<Gap>> gaps) {}
 
     /** A candidate: a setting and a hang a stack. */
     private record Way(Scene scene, Setting setting, List<Hang> hangs) {}
 
     /** The best so far: its margin and positions. */
-    private record Best(Way way, int marginHmm, List<Integer> positions) {}
+    private static final class Best {
+        private final Way way;
+        private final int marginHmm;
+        private final int[] positions;
+
+        private Best(Way way, int marginHmm, int[] positions) {
+            this.way = way;
+            this.marginHmm = marginHmm;
+            this.positions = positions;
+        }
+    }
 
     /**
      * The best way.
@@ -58,11 +76,8 @@ public final class WitnessFinder {
     /** The best way with parts of a certain room, if there is one. */
     Optional<Witness> find(Layout layout, ModSet mods, Predicate<PartSet> parts) {
         Optional<Best> best = Optional.empty();
-        for (Way way : ways(layout, scene(mods))) {
-            if (!parts.test(way.setting().parts())) {
-                continue;
-            }
-            Optional<Best> better = improve(way, best.map(Best::marginHmm).orElse(0));
+        for (Way way : ways(layout, scene(mods), parts)) {
+            Optional<Best> better = improve(way, best);
             if (better.isPresent() && (best.isEmpty() || beats(better.get(), best.get()))) {
                 best = better;
             }
@@ -80,7 +95,21 @@ public final class WitnessFinder {
                         .orElseThrow(() -> new IllegalArgumentException("not a valid mod set: " + m)));
     }
 
-    private List<Way> ways(Layout layout, Scene scene) {
+    private List<Way> ways(Layout layout, Scene scene, Predicate<PartSet> parts) {
+        List<Option> options = options(layout, scene);
+        List<Way> out = new ArrayList<>();
+        if (options.size() == layout.stacks().size()) {
+            BitSet possible = (BitSet) options.get(0).settings().clone();
+            options.forEach(o -> possible.and(o.settings()));
+            possible.stream()
+                    .mapToObj(scene.settings()::get)
+                    .filter(setting -> parts.test(setting.parts()))
+                    .forEach(setting -> addWays(out, scene, setting, options, List.of()));
+        }
+        return out;
+    }
+
+    private List<Option> options(Layout layout, Scene scene) {
         List<Option> options = new ArrayList<>();
         for (Layout.Stack stack : layout.stacks()) {
             int shape = search.fitCase().shapes().all().indexOf(stack.shape());
@@ -88,13 +117,7 @@ public final class WitnessFinder {
                     .filter(o -> o.shape() == shape)
                     .forEach(options::add);
         }
-        List<Way> out = new ArrayList<>();
-        if (options.size() == layout.stacks().size()) {
-            for (Setting setting : scene.settings()) {
-                addWays(out, scene, setting, options, List.of());
-            }
-        }
-        return out;
+        return options;
     }
 
     private static void addWays(List<Way> out, Scene scene, Setting setting, List<Option> options, List<Hang> picked) {
@@ -110,70 +133,84 @@ public final class WitnessFinder {
     }
 
     private static boolean beats(Best candidate, Best best) {
-        if (candidate.marginHmm() != best.marginHmm()) {
-            return candidate.marginHmm() > best.marginHmm();
+        if (candidate.marginHmm != best.marginHmm) {
+            return candidate.marginHmm > best.marginHmm;
         }
-        return Arrays.compare(
-                        candidate.positions().toArray(Integer[]::new),
-                        best.positions().toArray(Integer[]::new))
-                < 0;
+        return Arrays.compare(candidate.positions, best.positions) < 0;
     }
 
-    private Optional<Best> improve(Way way, int floor) {
-        int ceiling = way.setting().marginHmm();
-        Positions positions = positions(way);
-        if (ceiling < floor || !positions.feasible(floor)) {
+    /** A better way than the best so far, or one as good: with a smaller margin it is not looked for. */
+    private Optional<Best> improve(Way way, Optional<Best> best) {
+        int floor = best.map(b -> b.marginHmm).orElse(0);
+        int ceiling = Math.min(way.setting().marginHmm(), demands.most(way.hangs(), way.setting(), way.scene()));
+        if (ceiling < floor || (ceiling == floor && best.isPresent() && isNoSmaller(way, best.get()))) {
             return Optional.empty();
         }
-        int margin = positions.largestMargin(floor, ceiling);
-        return positions
-                .least(margin)
-                .map(p -> new Best(way, margin, Arrays.stream(p).boxed().toList()));
+        Positions positions = positions(way, ceiling);
+        if (positions.feasible(ceiling)) {
+            return positions.least(ceiling).map(p -> new Best(way, ceiling, p));
+        }
+        if (!positions.feasible(floor)) {
+            return Optional.empty();
+        }
+        int margin = positions.largestMargin(floor, ceiling - 1);
+        return positions.least(margin).map(p -> new Best(way, margin, p));
     }
 
-    private Positions positions(Way way) {
-        PairTable pairs = search.maker().pairs();
-        List<int[]> out = new ArrayList<>();
-        List<Hang> hangs = way.hangs();
-        for (int i = 0; i < hangs.size(); i++) {
-            Hang hang = hangs.get(i);
-            out.addAll(pairs.wallSides(hang));
-            way.setting().bodies().forEach(body -> out.addAll(pairs.sides(hang, body)));
-            way.scene().builtIn().forEach(body -> out.addAll(pairs.sides(hang, body)));
-            for (int j = 0; j < i; j++) {
-                out.addAll(pairs.sides(hangs.get(j), hang));
-            }
-        }
-        return new Positions(pairs.domains(hangs), out);
+    /** Whether not even the smallest coordinates of the way are smaller than those of the best. */
+    private boolean isNoSmaller(Way way, Best best) {
+        int[] least = Arrays.stream(search.maker().pairs().domains(way.hangs()))
+                .mapToInt(IntervalSet::min)
+                .toArray();
+        return Arrays.compare(least, best.positions) >= 0;
+    }
+
+    /** Positions of a way, asked about margins up to a ceiling. */
+    private Positions positions(Way way, int ceilingHmm) {
+        return new Positions(
+                search.maker().pairs().domains(way.hangs()),
+                demands.open(way.hangs(), way.setting(), way.scene(), ceilingHmm));
     }
 
     private Witness told(Layout layout, ModSet mods, Best best) {
-        List<Standing> standing = new ArrayList<>();
-        Bodies bodies = search.maker().bodies();
-        best.way().scene().builtIn().forEach(b -> standing.add(Standing.still(bodies.get(b))));
-        best.way().setting().bodies().forEach(b -> standing.add(Standing.still(bodies.get(b))));
-        for (Hang hang : best.way().hangs()) {
+        List<Standing> sliding = new ArrayList<>();
+        for (Hang hang : best.way.hangs()) {
             int at = 2 * hang.frame().index();
-            standing.add(
-                    Standing.at(hang, best.positions().get(at), best.positions().get(at + 1)));
+            sliding.add(Standing.at(hang, best.positions[at], best.positions[at + 1]));
         }
-        List<Gap> gaps =
-                new ArrayList<>(new Recheck(search.fitCase().chassis().shell().interior()).gaps(standing));
+        Recheck recheck = new Recheck(search.fitCase().chassis().shell().interior());
+        Still still = still(best.way, recheck);
+        List<Gap> gaps = new ArrayList<>(recheck.gaps(still.bodies(), still.gaps(), sliding));
         gaps.sort(Comparator.comparingInt(Gap::marginHmm));
-        if (gaps.get(0).marginHmm() != best.marginHmm()) {
+        if (gaps.get(0).marginHmm() != best.marginHmm) {
             throw new IllegalStateException("re-check of " + layout.text() + " with "
                     + mods.ids(search.fitCase().chassis()) + " finds a margin of " + gaps.get(0) + ", the search had "
-                    + best.marginHmm());
+                    + best.marginHmm);
         }
         return new Witness(
-                mods, best.way().setting().parts().example(), places(best.way().setting()), stacks(layout, best), gaps);
+                mods, best.way.setting().parts().example(), places(best.way.setting()), stacks(layout, best), gaps);
+    }
+
+    /** What does not slide is measured once for all layouts that share it. */
+    private Still still(Way way, Recheck recheck) {
+        return stills.computeIfAbsent(way.setting(), s -> new HashMap<>())
+                .computeIfAbsent(way.scene().builtIn(), builtIn -> {
+                    List<Standing> standing = new ArrayList<>();
+                    Bodies bodies = search.maker().bodies();
+                    builtIn.forEach(b -> standing.add(Standing.still(bodies.get(b))));
+                    way.setting().bodies().forEach(b -> standing.add(Standing.still(bodies.get(b))));
+                    return new Still(standing, recheck.among(standing));
+                });
     }
 
     private List<Witness.At> stacks(Layout layout, Best best) {
         List<IntervalSet> slides = new ArrayList<>();
-        for (Way way : ways(layout, best.way().scene())) {
-            if (way.setting().equals(best.way().setting())) {
-                List<IntervalSet> more = positions(way).slides(0);
+        Setting setting = best.way.setting();
+        List<Way> ways = new ArrayList<>();
+        addWays(ways, best.way.scene(), setting, options(layout, best.way.scene()), List.of());
+        for (Way way : ways) {
+            if (demands.most(way.hangs(), setting, way.scene()) >= 0) {
+                List<IntervalSet> more = positions(way, 0).slides(0);
                 for (int i = 0; i < more.size(); i++) {
                     if (slides.size() <= i) {
                         slides.add(more.get(i));
@@ -187,7 +224,7 @@ public final class WitnessFinder {
         for (Layout.Stack stack : layout.stacks()) {
             int at = 2 * stack.frame().index();
             out.add(new Witness.At(
-                    stack, best.positions().get(at), best.positions().get(at + 1), slides.get(at), slides.get(at + 1)));
+                    stack, best.positions[at], best.positions[at + 1], slides.get(at), slides.get(at + 1)));
         }
         return out;
     }

@@ -45,7 +45,7 @@ public final class FitFull implements FitPaper {
                 .orElseGet(() -> "no layout " + key
                         + (answer.incompleteBecause().isEmpty()
                                 ? " fits"
-                                : " among the " + answer.fits().size() + " found so far"));
+                                : " among the " + answer.fitsInAll() + " found so far"));
         Lines.wrap("FIT  ", chassis.title() + " (" + chassis.id() + "). " + FitHead.state(answer) + ": " + about + ".")
                 .forEach(this::print);
         found.ifPresent(f -> f.needed().forEach(mods -> way(answer, f.layout(), mods)));

@@ -22,13 +22,26 @@ final class FitHead {
         Chassis chassis = answer.fitCase().chassis();
         List<String> out = new ArrayList<>(Lines.wrap(
                 "FIT  ",
-                chassis.title() + " (" + chassis.id() + "). " + state(answer) + ": " + count(fits.size(), groups)
-                        + "."));
+                chassis.title() + " (" + chassis.id() + "). " + state(answer) + ": "
+                        + count(answer, fits.size(), groups) + "."));
         if (!fits.isEmpty() && answer.wish().with().isEmpty()) {
             out.addAll(Lines.wrap(
                     "     ", "As delivered: " + uncut(answer.fitCase().frames(), fits)));
         }
+        if (answer.fitsInAll() == 0) {
+            out.addAll(why(answer));
+        }
         return out;
+    }
+
+    private static List<String> why(FitAnswer answer) {
+        if (answer.modSets() == 0) {
+            return List.of(
+                    "     No set of mods is allowed: the mods asked for and those forbidden contradict each other.");
+        }
+        Columns table = Columns.plain();
+        answer.hindrances().forEach(h -> table.row(h.mount(), h.text()));
+        return table.lines("     ");
     }
 
     /** Complete, or why not. */
@@ -36,9 +49,11 @@ final class FitHead {
         return answer.incompleteBecause().map(b -> "INCOMPLETE (" + b + ")").orElse("Complete");
     }
 
-    private static String count(int layouts, int groups) {
+    private static String count(FitAnswer answer, int layouts, int groups) {
         if (layouts == 0) {
-            return "nothing fits";
+            return answer.fitsInAll() == 0
+                    ? "nothing fits"
+                    : "none of the " + answer.fitsInAll() + " layouts that fit is of the kind asked for";
         }
         return layouts + (layouts == 1 ? " layout fits" : " layouts fit") + ", in " + groups
                 + (groups == 1 ? " group" : " groups");

@@ -88,7 +88,7 @@ public final class FitText implements FitPaper {
                         + " ".repeat(Math.max(1, indent.length() - letter.length()))
                         + out.get(0).strip());
         out.addAll(Lines.wrap(indent + "do:       ", ModWords.titles(mods, chassis)));
-        out.addAll(Lines.wrap(indent + "tightest: ", GapWords.text(witness.tightest())));
+        out.addAll(Lines.wrap(indent + "tightest: ", GapWords.tightest(witness)));
         out.addAll(Lines.wrap(
                 indent + "gives:    ",
                 FitList.area(layout) / MM2_PER_CM2 + " cm2 of fans, "

@@ -2,6 +2,7 @@ package loopwright.paper;
 
 import java.util.Locale;
 import loopwright.fit.Gap;
+import loopwright.fit.Witness;
 import loopwright.geometry.Verdict;
 
 /** A gap in the builder's words. */
@@ -16,6 +17,29 @@ final class GapWords {
                 ? ""
                 : " (" + Mm.text(gap.marginHmm()) + " over its need of " + Mm.text(gap.needHmm()) + ")";
         return gap.one() + " to " + gap.other() + " " + distance + need + ": " + verdict(gap.verdict());
+    }
+
+    /** The tightest place; if no stack has to do with it, also the tightest that a stack has to do with. */
+    static String tightest(Witness witness) {
+        Gap first = witness.tightest();
+        if (isOfStack(witness, first)) {
+            return text(first);
+        }
+        return text(first)
+                + witness.gaps().stream()
+                        .filter(g -> isOfStack(witness, g))
+                        .findFirst()
+                        .map(g -> "; at a stack: " + text(g))
+                        .orElse("");
+    }
+
+    private static boolean isOfStack(Witness witness, Gap gap) {
+        return witness.stacks().stream()
+                .map(at -> at.stack().frame().mount().id() + " ")
+                .anyMatch(m -> gap.one().startsWith(m + "radiator")
+                        || gap.one().startsWith(m + "fans")
+                        || gap.other().startsWith(m + "radiator")
+                        || gap.other().startsWith(m + "fans"));
     }
 
     /** {@code tightest 0.4 mm TIGHT}: the margin alone. */
