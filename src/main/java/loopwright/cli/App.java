@@ -19,7 +19,7 @@ import picocli.CommandLine.Spec;
         description =
                 "Plans liquid-cooled computers in modified cases: which radiator layouts fit, and what has to come out"
                         + " or be cut for them.%n",
-        subcommands = {FitCommand.class, CheckCommand.class, CompletionCommand.class},
+        subcommands = {FitCommand.class, RankCommand.class, CheckCommand.class, CompletionCommand.class},
         versionProvider = Version.class,
         mixinStandardHelpOptions = true,
         footerHeading = "%nExamples:%n",

@@ -14,4 +14,13 @@ final class Notes {
                 "shape at 1300 rpm (or full speed if slower). Nominal dimensions: measure before cutting or buying.",
                 origin.line());
     }
+
+    /** Under ranked builds. */
+    static List<String> underRank(Origin origin) {
+        return List.of(
+                "Temperatures are an estimate from rated conductance, all heat at full load; +- is one standard deviation.",
+                "Noise: read the differences; absolute levels at 1 m are weak. Nominal dimensions: measure before cutting.",
+                "Cutting, spraying, mains and coolant can hurt: local codes, the makers' sheets and licensed practice rule.",
+                origin.line());
+    }
 }

@@ -1,0 +1,112 @@
+package loopwright.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import loopwright.fit.FitCase;
+import loopwright.fit.FitWish;
+import loopwright.loop.Band;
+import loopwright.loop.CoolingModel;
+import loopwright.rank.Build;
+import loopwright.rank.Order;
+import loopwright.rank.RankResult;
+import loopwright.rank.RankResult.Ranked;
+import loopwright.rank.RankSearch;
+
+/** The builds worth offering in one chassis, and how they compare. */
+public final class RankAnswer {
+
+    /** Kelvin in a hundredth of one. */
+    private static final double CENTI = 100;
+
+    private final FitCase fitCase;
+    private final Halt halt;
+    private final CoolingModel model;
+    private final Order order;
+    private final RankResult result;
+
+    /** Ranks. */
+    public RankAnswer(FitCase fitCase, FitWish wish, CoolingModel model, RankWish ranked, Halt halt) {
+        this.fitCase = fitCase;
+        this.halt = halt;
+        this.model = model;
+        this.order = ranked.order();
+        this.result = new RankSearch(fitCase, wish, model, () -> halt.because().isPresent())
+                .run(ranked.order(), ranked.top());
+    }
+
+    /** What the list is ordered by, and how long it is. */
+    public record RankWish(Order order, int top) {}
+
+    /** The case that was asked about. */
+    public FitCase fitCase() {
+        return fitCase;
+    }
+
+    /** The result. */
+    public RankResult result() {
+        return result;
+    }
+
+    /** What the list is ordered by. */
+    public Order order() {
+        return order;
+    }
+
+    /** How the temperatures were had. */
+    public String modelTitle() {
+        return model.title();
+    }
+
+    /** Why builds may be missing, where they may be. */
+    public Optional<String> incompleteBecause() {
+        return result.incompleteBecause()
+                .map(b -> b.equals("interrupted") ? halt.because().orElse(b) : b);
+    }
+
+    /** Coolant over room, K. */
+    public double coolantOverRoomK(Build build) {
+        return build.outcome().coolantOverRoomCentiK() / CENTI;
+    }
+
+    /** The band that temperature lies in. */
+    public Band band(Build build) {
+        return model.coolantOverRoomBand(build.cooling(riseK()))
+                .orElseThrow(() -> new IllegalStateException("a ranked build conducts nothing: " + build.key()));
+    }
+
+    /** How much cooler the first is than the second, in a band that counts what both share once. */
+    public Band gainBand(Build first, Build second) {
+        return model.gainBand(second.cooling(riseK()), first.cooling(riseK()))
+                .orElseThrow(() -> new IllegalStateException("a ranked build conducts nothing"));
+    }
+
+    private double riseK() {
+        return fitCase.catalog().practice().heat().caseAirRiseK();
+    }
+
+    /**
+     * A few unbeaten builds that stand for all: both ends, and between them the cheapest at or below each of equally
+     * spaced temperatures.
+     */
+    public List<Ranked> spread(int count) {
+        List<Ranked> all = result.unbeaten();
+        if (all.size() <= count) {
+            return all;
+        }
+        List<Ranked> out = new ArrayList<>();
+        double coolest = coolantOverRoomK(all.get(0).build());
+        double hottest = coolantOverRoomK(all.get(all.size() - 1).build());
+        for (int i = 0; i < count; i++) {
+            double level = coolest + (hottest - coolest) * i / (count - 1);
+            Ranked pick = all.get(0);
+            for (Ranked one : all) {
+                pick = coolantOverRoomK(one.build()) <= level + 1 / CENTI / 2 ? one : pick;
+            }
+            if (out.isEmpty() || !out.get(out.size() - 1).equals(pick)) {
+                out.add(pick);
+            }
+        }
+        return List.copyOf(out);
+    }
+}

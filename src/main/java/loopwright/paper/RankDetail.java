@@ -1,0 +1,44 @@
+package loopwright.paper;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import loopwright.catalog.chassis.Chassis;
+import loopwright.rank.Build;
+import loopwright.rank.RankResult.Ranked;
+
+/** What one build is: stacks, mods, parts. */
+final class RankDetail {
+
+    private static final String INDENT = "   ";
+
+    private RankDetail() {}
+
+    static List<String> lines(String letter, Ranked ranked, Chassis chassis) {
+        Build build = ranked.build();
+        List<String> out = new ArrayList<>();
+        String stacks = build.layout().stacks().stream().map(StackWords::full).collect(Collectors.joining(" | "));
+        out.addAll(Lines.wrap(letter + " ".repeat(Math.max(1, INDENT.length() - letter.length())), INDENT, stacks));
+        out.addAll(Lines.wrap(INDENT + "do:    ", ModWords.titles(build.mods(), chassis)));
+        out.addAll(Lines.wrap(
+                INDENT + "air:   ",
+                "fans at " + build.dutyPercent() + " %; " + build.exhaustMount() + " blows out, the others draw in"));
+        out.addAll(Lines.wrap(INDENT + "parts: ", parts(build)));
+        String equal =
+                ranked.equal() == 1 ? "" : "; " + (ranked.equal() - 1) + " more builds cost the same and get as cool";
+        out.addAll(Lines.wrap(
+                INDENT + "key:   ", build.key() + ", layout " + build.layout().key() + equal));
+        return out;
+    }
+
+    private static String parts(Build build) {
+        Map<String, String> out = new TreeMap<>();
+        build.parts().forEach((role, ids) -> {
+            String count = ids.size() == 1 ? "" : ids.size() + " ";
+            out.put(role, count + ids.get(0));
+        });
+        return String.join(", ", out.values());
+    }
+}

@@ -1,0 +1,93 @@
+package loopwright.paper;
+
+import java.io.Writer;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import loopwright.answer.RankAnswer;
+import loopwright.fit.Gap;
+import loopwright.loop.Band;
+import loopwright.rank.Build;
+import loopwright.rank.RankResult.Ranked;
+
+/** Ranked builds, for programs. */
+public final class RankJson implements RankPaper {
+
+    private final Json json;
+    private final Origin origin;
+
+    /** Writes on a writer, which stays open. */
+    public RankJson(Writer out, Origin origin) {
+        this.json = new Json(out);
+        this.origin = origin;
+    }
+
+    @Override
+    public void begin() {
+        json.open();
+        putOrigin();
+        json.openList("answers");
+    }
+
+    private void putOrigin() {
+        json.put("schema", "loopwright/rank/1")
+                .put("program", origin.program())
+                .put("catalog", origin.catalog())
+                .put("brief", origin.brief());
+    }
+
+    @Override
+    public boolean add(RankAnswer answer) {
+        json.open();
+        putOrigin();
+        json.put("chassis", answer.fitCase().chassis().id());
+        json.put("complete", answer.incompleteBecause().isEmpty());
+        answer.incompleteBecause().ifPresent(b -> json.put("incomplete_because", b));
+        json.put("layouts_in_all", answer.result().fits().fits().size());
+        json.put("temperature_model", answer.modelTitle());
+        json.openList("unbeaten");
+        answer.result().unbeaten().forEach(b -> json.item(build(answer, b)));
+        json.closeList().put("ordered_by", JsonWords.of(answer.order())).openList("builds");
+        answer.result().listed().forEach(b -> json.item(build(answer, b)));
+        json.closeList().put("cheaper_fail_by", answer.result().cheaper());
+        json.close();
+        return !answer.result().unbeaten().isEmpty();
+    }
+
+    private static Map<String, Object> build(RankAnswer answer, Ranked ranked) {
+        Build build = ranked.build();
+        Band band = answer.band(build);
+        Map<String, Object> out = Json.object();
+        out.put("key", build.key());
+        out.put("layout", build.layout().key());
+        out.put("parts", build.parts());
+        out.put("mods", build.modIds());
+        out.put("exhaust", build.exhaustMount());
+        out.put("fan_duty_percent", build.dutyPercent());
+        out.put("cost_cents", build.outcome().priceCents());
+        out.put("currency", answer.fitCase().brief().terms().currency());
+        out.put("coolant_over_room_K", BigDecimal.valueOf(build.outcome().coolantOverRoomCentiK(), 2));
+        out.put("coolant_over_room_band_K", List.of(Mm.rounded(band.lowK(), 2), Mm.rounded(band.highK(), 2)));
+        out.put("noise_dBA", Mm.rounded(RankWords.levelDBA(build), 1));
+        out.put("labour_min", build.outcome().labourMin());
+        out.put("days", build.outcome().days());
+        out.put("visible_cuts", build.bill().visibleCuts());
+        out.put("hidden_cuts", build.bill().hiddenCuts());
+        Gap gap = ranked.witness().tightest();
+        Map<String, Object> tightest = Json.object();
+        tightest.put("margin_mm", Mm.number(gap.marginHmm()));
+        tightest.put("clearance_mm", Mm.number(gap.clearanceHmm()));
+        tightest.put("need_mm", Mm.number(gap.needHmm()));
+        tightest.put("between", List.of(gap.one(), gap.other()));
+        tightest.put("verdict", JsonWords.of(gap.verdict()));
+        out.put("tightest", tightest);
+        out.put("fit_probability", null);
+        out.put("equal_builds", ranked.equal());
+        return out;
+    }
+
+    @Override
+    public void end() {
+        json.closeList().close().end();
+    }
+}
