@@ -17,8 +17,8 @@ import loopwright.fit.SceneMaker.Knowledge;
 public final class FitQuery {
 
     private final FitSearch search;
-    private final Map<ModSet, Scene> scenes = new HashMap<>();
-    private final Map<String, Boolean> answers = new HashMap<>();
+    private final Map<ModSet, Indexed> scenes = new HashMap<>();
+    private final Map<Question, Boolean> answers = new HashMap<>();
 
     /** Queries about a case. */
     public FitQuery(FitCase fitCase, FitWish wish) {
@@ -43,7 +43,7 @@ public final class FitQuery {
     /** The bare rows of fans that a mount can carry with a mod set. */
     public List<Layout.Stack> fanRows(MountFrame frame, ModSet mods) {
         List<Layout.Stack> out = new ArrayList<>();
-        for (Option option : scene(mods).options().get(frame.index())) {
+        for (Option option : scene(mods).scene().options().get(frame.index())) {
             Shape shape = search.fitCase().shapes().all().get(option.shape());
             if (!shape.arrangement().hasRadiator()) {
                 out.add(new Layout.Stack(frame, shape));
@@ -54,48 +54,69 @@ public final class FitQuery {
 
     /** Whether stacks, in the order of their mounts, fit with a mod set and parts of a certain room. */
     public boolean fits(List<Layout.Stack> stacks, ModSet mods, PartSet parts) {
-        String question = search.maker().partSets().indexOf(parts) + "|" + mods.bits() + "|" + text(stacks);
-        return answers.computeIfAbsent(question, q -> ask(stacks, mods, parts));
+        return answers.computeIfAbsent(
+                new Question(parts, mods, stacks.stream().map(FitQuery::hung).toList()), q -> ask(stacks, mods, parts));
     }
 
-    private static String text(List<Layout.Stack> stacks) {
-        StringBuilder out = new StringBuilder();
-        stacks.forEach(s -> out.append(s.frame().index()).append(s.shape().text()));
-        return out.toString();
+    /** A shape on a mount, cheap to compare. */
+    private record HungShape(int mount, Shape shape) {}
+
+    private static HungShape hung(Layout.Stack stack) {
+        return new HungShape(stack.frame().index(), stack.shape());
     }
+
+    /** What was asked; part sets are told apart by identity, there is one object of each. */
+    private record Question(PartSet parts, ModSet mods, List<HungShape> stacks) {}
 
     private boolean ask(List<Layout.Stack> stacks, ModSet mods, PartSet parts) {
-        Scene scene = scene(mods);
-        BitSet settings = new BitSet();
-        for (int i = 0; i < scene.settings().size(); i++) {
-            settings.set(i, scene.settings().get(i).parts().equals(parts));
-        }
+        Indexed scene = scene(mods);
+        BitSet settings = (BitSet) scene.with(parts).clone();
         List<Option> chosen = new ArrayList<>();
         for (Layout.Stack stack : stacks) {
-            Optional<Option> option = option(scene, stack);
+            Optional<Option> option = scene.option(stack);
             if (option.isEmpty()) {
                 return false;
             }
             chosen.add(option.get());
             settings.and(option.get().settings());
         }
-        return new LayoutWalk(search.maker().pairs(), scene, List.of()).stands(chosen, settings);
+        return new LayoutWalk(search.maker().pairs(), scene.scene(), List.of()).stands(chosen, settings);
     }
 
-    private Optional<Option> option(Scene scene, Layout.Stack stack) {
-        List<Shape> shapes = search.fitCase().shapes().all();
-        return scene.options().get(stack.frame().index()).stream()
-                .filter(o -> shapes.get(o.shape()).equals(stack.shape()))
-                .findFirst();
+    /** A scene, with its settings by parts and its options by shape. */
+    private record Indexed(Scene scene, Map<PartSet, BitSet> byParts, Map<HungShape, Option> byShape) {
+
+        static Indexed of(Scene scene, List<Shape> shapes) {
+            Map<PartSet, BitSet> byParts = new HashMap<>();
+            for (int i = 0; i < scene.settings().size(); i++) {
+                byParts.computeIfAbsent(scene.settings().get(i).parts(), p -> new BitSet())
+                        .set(i);
+            }
+            Map<HungShape, Option> byShape = new HashMap<>();
+            scene.options()
+                    .forEach(mount ->
+                            mount.forEach(o -> byShape.put(new HungShape(o.mount(), shapes.get(o.shape())), o)));
+            return new Indexed(scene, byParts, byShape);
+        }
+
+        BitSet with(PartSet parts) {
+            return byParts.getOrDefault(parts, new BitSet());
+        }
+
+        Optional<Option> option(Layout.Stack stack) {
+            return Optional.ofNullable(byShape.get(hung(stack)));
+        }
     }
 
-    private Scene scene(ModSet mods) {
+    private Indexed scene(ModSet mods) {
         return scenes.computeIfAbsent(
                 mods,
                 m -> search.worlds().stream()
                         .filter(w -> w.mods().equals(m))
                         .findFirst()
                         .map(w -> search.maker().scene(w, Knowledge.KNOWN_ONLY))
+                        .map(scene ->
+                                Indexed.of(scene, search.fitCase().shapes().all()))
                         .orElseThrow(() -> new IllegalArgumentException("not a valid mod set: " + m)));
     }
 

@@ -31,6 +31,20 @@ public record Layout(String chassis, List<Stack> stacks) {
         stacks = List.copyOf(stacks);
     }
 
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Layout layout && hashCode() == layout.hashCode() && text().equals(layout.text());
+    }
+
+    @Override
+    public int hashCode() {
+        int hash = chassis.hashCode();
+        for (Stack stack : stacks) {
+            hash = 31 * hash + 31 * stack.frame().index() + stack.shape().hashCode();
+        }
+        return hash;
+    }
+
     /** Everything by value: equal texts are equal layouts, whatever the catalogue's order. */
     public String text() {
         return stacks.stream()

@@ -19,8 +19,16 @@ public final class ModRules {
     public static List<ModRule> of(FitCase fitCase, FitWish wish) {
         List<ModRule> out = new ArrayList<>();
         for (Mod mod : fitCase.chassis().mods()) {
-            mod.rules().requires().forEach(r -> out.add(new ModRule.Requires(mod.id(), r)));
-            mod.rules().excludes().forEach(e -> out.add(new ModRule.Excludes(mod.id(), e)));
+            for (String required : mod.rules().requires()) {
+                // A file that names a mod its chassis lacks is refused on reading; made by hand, it means "never".
+                out.add(
+                        has(fitCase.chassis(), required)
+                                ? new ModRule.Requires(mod.id(), required)
+                                : new ModRule.Forbidden(mod.id()));
+            }
+            mod.rules().excludes().stream()
+                    .filter(e -> has(fitCase.chassis(), e))
+                    .forEach(e -> out.add(new ModRule.Excludes(mod.id(), e)));
         }
         ModLimits limits = fitCase.brief().limits().mods();
         for (Mod mod : fitCase.chassis().mods()) {
@@ -34,6 +42,10 @@ public final class ModRules {
         limits.visibleCutsMax().ifPresent(n -> out.add(new ModRule.CutsAtMost(n, true)));
         limits.cutsMax().ifPresent(n -> out.add(new ModRule.CutsAtMost(n, false)));
         return List.copyOf(out);
+    }
+
+    private static boolean has(Chassis chassis, String mod) {
+        return chassis.mods().stream().anyMatch(m -> m.id().equals(mod));
     }
 
     /** The mods that can be in a needed set: those that change room, seats or air, those they require, those fixed. */
@@ -87,7 +99,7 @@ public final class ModRules {
     }
 
     /** The one mount that a mod is about, if it changes nothing else. */
-    static Optional<String> onlyMountOf(Mod mod) {
+    public static Optional<String> onlyMountOf(Mod mod) {
         Mod.Effect effect = mod.effect();
         Set<String> mounts = mountsOf(effect);
         boolean nothingElse = effect.removes().isEmpty()

@@ -50,8 +50,12 @@ final class PairTable {
         this.sides = new Sides(mounts, interior);
     }
 
+    /** An odd number near 2^64 over the golden ratio: multiplying by it loses nothing and mixes well. */
+    private static final long SPREAD = 0x9E3779B97F4A7C15L;
+
     private static long key(int a, int b) {
-        return (long) a << 32 | b;
+        // Spread over all bits: Long.hashCode would fold two small numbers onto each other.
+        return ((long) a << 32 | b) * SPREAD;
     }
 
     Link walls(Hang hang) {

@@ -20,10 +20,21 @@ import loopwright.quantity.Dimension;
 /**
  * Choices of parts that take the same room.
  *
+ * @param id number among the sets of one grouping; sets of one grouping are told apart by it
  * @param example the first of them
  * @param choices all of them, in the order of the part model
  */
-public record PartSet(Chosen example, List<Chosen> choices) {
+public record PartSet(int id, Chosen example, List<Chosen> choices) {
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof PartSet set && id == set.id;
+    }
+
+    @Override
+    public int hashCode() {
+        return id;
+    }
 
     /** Groups choices by the room their parts take. */
     static List<PartSet> group(List<Chosen> choices) {
@@ -31,9 +42,9 @@ public record PartSet(Chosen example, List<Chosen> choices) {
         for (Chosen chosen : choices) {
             byRoom.computeIfAbsent(room(chosen), r -> new ArrayList<>()).add(chosen);
         }
-        return byRoom.values().stream()
-                .map(g -> new PartSet(g.get(0), List.copyOf(g)))
-                .toList();
+        List<PartSet> out = new ArrayList<>();
+        byRoom.values().forEach(g -> out.add(new PartSet(out.size(), g.get(0), List.copyOf(g))));
+        return List.copyOf(out);
     }
 
     private static String room(Chosen chosen) {

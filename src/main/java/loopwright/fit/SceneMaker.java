@@ -159,6 +159,13 @@ final class SceneMaker {
     /** A shape, by its index, and its hangs in every range that seats and covers allow. */
     private record Seated(int shape, List<Hang> hangs) {}
 
+    /** A shape's hangs on a mount in every range that seats and covers allow with the mods about that mount. */
+    List<Hang> hangs(MountFrame frame, Shape shape, ModSet about) {
+        return fitCase.seating().ranges(frame, shape, about).stream()
+                .map(range -> hang(frame, shape, range))
+                .toList();
+    }
+
     private List<Seated> seated(MountFrame frame, ModSet about) {
         return seatedByMods.computeIfAbsent(frame.mount().id() + about, k -> {
             List<Seated> out = new ArrayList<>();
@@ -166,11 +173,7 @@ final class SceneMaker {
             for (int s = 0; s < shapes.size(); s++) {
                 Shape shape = shapes.get(s);
                 if (fitCase.seating().hindrance(frame, shape, about) == Seating.Hindrance.NONE) {
-                    out.add(new Seated(
-                            s,
-                            fitCase.seating().ranges(frame, shape, about).stream()
-                                    .map(range -> hang(frame, shape, range))
-                                    .toList()));
+                    out.add(new Seated(s, hangs(frame, shape, about)));
                 }
             }
             return List.copyOf(out);
@@ -248,6 +251,7 @@ final class SceneMaker {
                 Set.copyOf(frame.mount().touches()));
         List<String> unknowns = new ArrayList<>(occupant.unknowns());
         unknowns.addAll(range.unknowns());
+        unknowns.addAll(shape.unknowns());
         Hang made = new Hang(hangs.size(), frame, shape, range, occupant.withUnknowns(List.copyOf(unknowns)));
         hangs.put(where + range, made);
         return made;

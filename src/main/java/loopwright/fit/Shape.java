@@ -1,11 +1,54 @@
 package loopwright.fit;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import loopwright.catalog.basis.Pattern;
 import loopwright.quantity.Dimension;
 
-/** A radiator stack by its dimensions: what can hang on a mount. Parts of equal dimensions give one shape. */
-public record Shape(RadiatorOutline outline, Dimension fanThickness, Arrangement arrangement, PortEnd portEnd)
-        implements Comparable<Shape> {
+/**
+ * A radiator stack by its dimensions: what can hang on a mount. Parts of equal dimensions give one shape.
+ *
+ * <p>A class, not a record, so that its text is made once: searches compare shapes millions of times.
+ */
+public final class Shape implements Comparable<Shape> {
+
+    private final RadiatorOutline outline;
+    private final Dimension fanThickness;
+    private final Arrangement arrangement;
+    private final PortEnd portEnd;
+    private final String textWithoutEnd;
+    private final String text;
+
+    /** A shape. */
+    public Shape(RadiatorOutline outline, Dimension fanThickness, Arrangement arrangement, PortEnd portEnd) {
+        this.outline = outline;
+        this.fanThickness = fanThickness;
+        this.arrangement = arrangement;
+        this.portEnd = portEnd;
+        this.textWithoutEnd = outline.text() + "/" + fanThickness.valueHmm() + "/" + arrangement;
+        this.text = textWithoutEnd + "/" + portEnd;
+    }
+
+    /** Its radiator's dimensions. */
+    public RadiatorOutline outline() {
+        return outline;
+    }
+
+    /** How thick its fans are. */
+    public Dimension fanThickness() {
+        return fanThickness;
+    }
+
+    /** What lies where. */
+    public Arrangement arrangement() {
+        return arrangement;
+    }
+
+    /** Which end the ports are at. */
+    public PortEnd portEnd() {
+        return portEnd;
+    }
 
     /** Its hole pattern. */
     public Pattern pattern() {
@@ -19,16 +62,45 @@ public record Shape(RadiatorOutline outline, Dimension fanThickness, Arrangement
 
     /** Everything by value: equal texts are equal shapes. */
     public String text() {
-        return outline.text() + "/" + fanThickness.valueHmm() + "/" + arrangement + "/" + portEnd;
+        return text;
     }
 
     /** The shape with its port end left out: what turning the radiator round does not change. */
     public String textWithoutEnd() {
-        return outline.text() + "/" + fanThickness.valueHmm() + "/" + arrangement;
+        return textWithoutEnd;
+    }
+
+    /** Dimensions of radiator and fans that are not known, in a cover or inside. */
+    List<String> unknowns() {
+        Map<String, Dimension> all = new LinkedHashMap<>();
+        all.put("radiator." + pattern() + ".width", outline.width());
+        all.put("radiator." + pattern() + ".thickness", outline.thickness());
+        all.put("radiator." + pattern() + ".port-overhang", outline.portOverhang());
+        all.put("radiator." + pattern() + ".blank-overhang", outline.blankOverhang());
+        all.put("fan.thickness", fanThickness);
+        return all.entrySet().stream()
+                .filter(e -> e.getValue().isUnknown())
+                .map(Map.Entry::getKey)
+                .toList();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Shape shape && text.equals(shape.text);
+    }
+
+    @Override
+    public int hashCode() {
+        return text.hashCode();
     }
 
     @Override
     public int compareTo(Shape other) {
-        return text().compareTo(other.text());
+        return text.compareTo(other.text);
+    }
+
+    @Override
+    public String toString() {
+        return text;
     }
 }

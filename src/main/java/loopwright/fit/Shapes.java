@@ -36,12 +36,9 @@ public record Shapes(List<Shape> all, Map<String, List<Radiator>> radiators, Map
                     .add(fan);
         }
         List<Shape> shapes = new ArrayList<>();
+        byOutline.replaceAll((text, group) -> knownFirst(group));
         for (List<Radiator> group : byOutline.values()) {
-            RadiatorOutline outline = group.stream()
-                    .map(RadiatorOutline::of)
-                    .filter(RadiatorOutline::isKnown)
-                    .findFirst()
-                    .orElseGet(() -> RadiatorOutline.of(group.get(0)));
+            RadiatorOutline outline = RadiatorOutline.of(group.get(0));
             for (List<Fan> frame : byFrame.values()) {
                 Fan.Frame first = frame.get(0).frame();
                 if (first.sizeMm() == outline.pattern().sizeMm()) {
@@ -51,6 +48,13 @@ public record Shapes(List<Shape> all, Map<String, List<Radiator>> radiators, Map
         }
         shapes.sort(null);
         return new Shapes(List.copyOf(shapes), byOutline, byFrame);
+    }
+
+    /** A zero may be known or not: where one of the group is known, only the known ones stand for the shape. */
+    private static List<Radiator> knownFirst(List<Radiator> group) {
+        List<Radiator> known =
+                group.stream().filter(r -> RadiatorOutline.of(r).isKnown()).toList();
+        return known.isEmpty() ? group : known;
     }
 
     /** These shapes, and a bare row of fans for each pattern and each fan that suits it. */

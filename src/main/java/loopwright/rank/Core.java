@@ -1,0 +1,27 @@
+package loopwright.rank;
+
+import loopwright.fit.PartSet;
+import loopwright.fit.rules.Chosen;
+import loopwright.loop.SoundPower;
+
+/**
+ * The parts of a build besides radiators and fans.
+ *
+ * @param chosen board, processor, card, memory, block, supply, pump, reservoir
+ * @param room the room they take
+ * @param cents their price, with the chassis, drives, tube and coolant
+ * @param heatW heat that goes into the coolant at full load
+ * @param sound of the pump
+ * @param leadDays the longest lead time among them
+ */
+record Core(Chosen chosen, PartSet room, long cents, double heatW, SoundPower sound, int leadDays) {
+
+    /** Whether another of the same room costs strictly less and is no worse in anything: then this one is beaten. */
+    boolean isBeatenBy(Core other) {
+        return other.room.equals(room)
+                && other.cents < cents
+                && other.heatW <= heatW
+                && other.sound.compareTo(sound) <= 0
+                && other.leadDays <= leadDays;
+    }
+}

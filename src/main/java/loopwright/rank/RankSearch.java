@@ -1,0 +1,145 @@
+package loopwright.rank;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.BooleanSupplier;
+import java.util.stream.Collectors;
+import loopwright.catalog.chassis.Chassis;
+import loopwright.fit.FitCase;
+import loopwright.fit.FitQuery;
+import loopwright.fit.FitResult;
+import loopwright.fit.FitSearch;
+import loopwright.fit.FitWish;
+import loopwright.fit.FoundLayout;
+import loopwright.fit.Layout;
+import loopwright.fit.ModSet;
+import loopwright.loop.CoolingModel;
+import loopwright.rank.Chances.Chance;
+
+/**
+ * Ranks builds: the exact set that no other build beats in price and temperature, and the first few by an order.
+ *
+ * <p>Every layout that fits is looked at with every mod set worth it; a layout is passed over only when what is cheapest
+ * and coolest of it, taken together, is already beaten.
+ */
+public final class RankSearch {
+
+    private final FitCase fitCase;
+    private final FitWish wish;
+    private final CoolingModel model;
+    private final BooleanSupplier interrupted;
+
+    /** A ranking by a model of temperatures. */
+    public RankSearch(FitCase fitCase, FitWish wish, CoolingModel model, BooleanSupplier interrupted) {
+        this.fitCase = fitCase;
+        this.wish = wish;
+        this.model = model;
+        this.interrupted = interrupted;
+    }
+
+    /** Runs it. */
+    public RankResult run(Order order, int top) {
+        FitResult fits = new FitSearch(fitCase, wish, interrupted).run();
+        FitQuery query = new FitQuery(fitCase, wish);
+        List<Core> cores = Cores.of(fitCase, query.partSets());
+        if (cores.isEmpty() || fits.fits().isEmpty()) {
+            return new RankResult(fits, List.of(), List.of(), Map.of(), fits.incompleteBecause());
+        }
+        BuildWalk walk = new BuildWalk(query, cores, model);
+        Work work = new Work(fitCase, query.validSets());
+        Unbeaten unbeaten = new Unbeaten();
+        Best best = new Best(order, top);
+        Optional<String> incomplete = fits.incompleteBecause();
+        for (Goal goal : List.of(unbeaten, best)) {
+            for (List<FoundLayout> alike : work.inOrder(fits.fits())) {
+                if (interrupted.getAsBoolean()) {
+                    incomplete = Optional.of("interrupted");
+                    break;
+                }
+                work.chances(alike)
+                        .forEach((chance, layouts) -> walk.walk(layouts, chance, work.done(chance.mods()), goal));
+            }
+        }
+        List<RankResult.Ranked> front = new ArrayList<>();
+        unbeaten.dearestFirst().forEach(k -> front.add(ranked(query, k.build(), k.equal())));
+        List<RankResult.Ranked> listed = new ArrayList<>();
+        best.inOrder().forEach(b -> listed.add(ranked(query, b, 1)));
+        return new RankResult(fits, front, listed, cheaper(walk, work, fits, unbeaten), incomplete);
+    }
+
+    /** Counts, by reason, the layouts that could be had for less than the cheapest build. */
+    private static Map<String, Integer> cheaper(BuildWalk walk, Work work, FitResult fits, Unbeaten unbeaten) {
+        long cheapest = unbeaten.dearestFirst().stream()
+                .mapToLong(k -> k.build().outcome().priceCents())
+                .min()
+                .orElse(Long.MAX_VALUE);
+        Map<String, Integer> out = new TreeMap<>();
+        for (List<FoundLayout> alike : work.inOrder(fits.fits())) {
+            FoundLayout first = alike.get(0);
+            List<Build.Done> ways = first.needed().stream().map(work::done).toList();
+            walk.whyNotCheaper(first.layout(), ways, cheapest)
+                    .ifPresent(why -> out.merge(why, alike.size(), Integer::sum));
+        }
+        return out;
+    }
+
+    private static RankResult.Ranked ranked(FitQuery query, Build build, int equal) {
+        return new RankResult.Ranked(
+                build,
+                equal,
+                query.witness(build.stacks(), build.mods(), build.room())
+                        .orElseThrow(() -> new IllegalStateException("a ranked build does not stand: " + build.key())));
+    }
+
+    /** What is worked through, and in what order: cheap mod sets first, so that bounds bite early. */
+    private static final class Work {
+        private final Chassis chassis;
+        private final FitCase fitCase;
+        private final Chances chances;
+        private final Map<ModSet, Build.Done> done = new HashMap<>();
+
+        Work(FitCase fitCase, List<ModSet> valid) {
+            this.fitCase = fitCase;
+            this.chassis = fitCase.chassis();
+            this.chances = new Chances(chassis, valid);
+        }
+
+        /** Layouts that take the same parts on the same mounts, together; likely good ones first. */
+        List<List<FoundLayout>> inOrder(List<FoundLayout> fits) {
+            Map<String, List<FoundLayout>> alike = new TreeMap<>();
+            for (FoundLayout found : fits) {
+                String parts = found.layout().stacks().stream()
+                        .map(s -> s.frame().index() + " " + s.shape().outline().text() + " "
+                                + s.shape().fanThickness().valueHmm() + " "
+                                + s.shape().arrangement().fanLayers())
+                        .collect(Collectors.joining("|"));
+                alike.computeIfAbsent(parts, p -> new ArrayList<>()).add(found);
+            }
+            List<List<FoundLayout>> out = new ArrayList<>(alike.values());
+            out.sort(Comparator.comparingLong(group -> score(group.get(0))));
+            return out;
+        }
+
+        private long score(FoundLayout found) {
+            int area = found.layout().stacks().stream()
+                    .mapToInt(s ->
+                            s.shape().pattern().fans() * s.shape().pattern().sizeMm())
+                    .sum();
+            return (long) done(found.needed().get(0)).bill().handsOnMin() - 2L * area;
+        }
+
+        Map<Chance, List<Layout>> chances(List<FoundLayout> alike) {
+            return chances.of(alike);
+        }
+
+        Build.Done done(ModSet mods) {
+            return done.computeIfAbsent(
+                    mods, m -> new Build.Done(m, m.ids(chassis), ModBill.of(fitCase.catalog(), chassis, m)));
+        }
+    }
+}

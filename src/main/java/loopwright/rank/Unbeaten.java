@@ -1,0 +1,60 @@
+package loopwright.rank;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Supplier;
+import loopwright.fit.Layout;
+
+/** Keeps the builds that no other beats in price and temperature; of equal ones the smallest key, and how many. */
+final class Unbeaten implements Goal {
+
+    /** A build and how many are equal to it in price and temperature. */
+    record Kept(Build build, int equal) {}
+
+    private final List<Kept> kept = new ArrayList<>();
+
+    @Override
+    public boolean isHopeless(List<Layout> layouts, Bound bound) {
+        for (Kept one : kept) {
+            Build.Outcome has = one.build().outcome();
+            boolean noWorse = has.priceCents() <= bound.priceCents()
+                    && has.coolantOverRoomCentiK() <= bound.coolantOverRoomCentiK();
+            boolean better = has.priceCents() < bound.priceCents()
+                    || has.coolantOverRoomCentiK() < bound.coolantOverRoomCentiK();
+            if (noWorse && better) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    @Override
+    public void offer(Layout layout, Build.Outcome outcome, Supplier<Build> build) {
+        for (int i = 0; i < kept.size(); i++) {
+            Build.Outcome has = kept.get(i).build().outcome();
+            if (has.beats(outcome)) {
+                return;
+            }
+            if (has.ties(outcome)) {
+                kept.set(i, equal(kept.get(i), build.get()));
+                return;
+            }
+        }
+        kept.removeIf(k -> outcome.beats(k.build().outcome()));
+        kept.add(new Kept(build.get(), 1));
+    }
+
+    private static Kept equal(Kept old, Build other) {
+        boolean smaller = other.key().compareTo(old.build().key()) < 0;
+        return new Kept(smaller ? other : old.build(), old.equal() + 1);
+    }
+
+    /** What is kept, dearest (coolest) first. */
+    List<Kept> dearestFirst() {
+        List<Kept> out = new ArrayList<>(kept);
+        out.sort(Comparator.comparingLong((Kept k) -> k.build().outcome().priceCents())
+                .reversed());
+        return out;
+    }
+}

@@ -1,0 +1,77 @@
+package loopwright.oracle;
+
+import java.util.List;
+import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import loopwright.oracle.brute.BruteForce;
+import loopwright.oracle.brute.Fault;
+
+/** Counts how many cases are hard in which way. */
+final class CaseCensus {
+    int cases;
+    int nothingFits;
+    int unknown;
+    int layouts;
+    int mostLayouts;
+    /** Verdict of a layout with a mod set is another if each pair of bodies gets positions of its own. */
+    int pairsMislead;
+    /** A layout fits, but not with each stack at its own first position. */
+    int jointChoice;
+
+    int hangsOnJoint;
+    int notMonotone;
+    int threeMounts;
+    /** Verdict of a layout is another if each pair of stacks gets positions of its own. */
+    int stackPairsMislead;
+
+    void count(OracleCase question) {
+        BruteForce truth = new BruteForce(Fault.NONE);
+        FitAnswer answer = truth.apply(question);
+        SortedMap<String, SortedSet<SortedSet<String>>> fits = truth.fits(question);
+        boolean pairs = !fits.equals(new BruteForce(Fault.PAIRS_ONLY).fits(question));
+        boolean choice = !fits.equals(new BruteForce(Fault.FIRST_POSITION).fits(question));
+        cases++;
+        layouts += fits.size();
+        mostLayouts = Math.max(mostLayouts, fits.size());
+        nothingFits += fits.isEmpty() ? 1 : 0;
+        unknown += answer.unknown().isEmpty() ? 0 : 1;
+        pairsMislead += pairs ? 1 : 0;
+        jointChoice += choice ? 1 : 0;
+        hangsOnJoint += pairs || choice ? 1 : 0;
+        notMonotone += notMonotone(fits, BruteForce.validSets(question)) ? 1 : 0;
+        if (question.chassis().mounts().size() == 3) {
+            threeMounts++;
+            stackPairsMislead += fits.equals(new BruteForce(Fault.STACK_PAIRS_ONLY).fits(question)) ? 0 : 1;
+        }
+    }
+
+    private static boolean notMonotone(
+            SortedMap<String, SortedSet<SortedSet<String>>> fits, List<SortedSet<String>> validSets) {
+        for (SortedSet<SortedSet<String>> sets : fits.values()) {
+            for (SortedSet<String> set : sets) {
+                if (validSets.stream().anyMatch(v -> v.containsAll(set) && !sets.contains(v))) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    @Override
+    public String toString() {
+        SortedMap<String, Integer> shares = new TreeMap<>();
+        shares.put("cases", cases);
+        shares.put("nothing fits", nothingFits);
+        shares.put("some layout unknown", unknown);
+        shares.put("layouts that fit", layouts);
+        shares.put("most layouts in a case", mostLayouts);
+        shares.put("pairs of bodies mislead", pairsMislead);
+        shares.put("joint choice of positions", jointChoice);
+        shares.put("hangs on joint positions", hangsOnJoint);
+        shares.put("not monotone in mods", notMonotone);
+        shares.put("three mounts", threeMounts);
+        shares.put("pairs of stacks mislead", stackPairsMislead);
+        return shares.toString();
+    }
+}

@@ -1,0 +1,75 @@
+package loopwright.oracle;
+
+import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.LongStream;
+import loopwright.fit.FitCase;
+import loopwright.fit.FitResult;
+import loopwright.fit.FitSearch;
+import loopwright.fit.FitWish;
+import loopwright.fit.FoundLayout;
+import loopwright.fit.ModSet;
+import loopwright.fit.WitnessFinder;
+import loopwright.oracle.brute.BruteForce;
+import loopwright.oracle.brute.Fault;
+import loopwright.oracle.cases.CaseGenerator.Mode;
+import loopwright.oracle.choco.ChocoAlone;
+import org.junit.jupiter.api.Test;
+
+/** The production search against the oracles that share no code with it. */
+class ProductionAgreementTest {
+
+    /** Tiny cases against Choco alone. */
+    private static final int TINY_SEEDS = 420;
+
+    /** Cases with slot ranges of real millimetres against Choco alone. */
+    private static final int SMALL_SEEDS = 80;
+
+    private static FitAnswer production(OracleCase question) {
+        FitCase fitCase = new FitCase(question.catalog(), question.chassis(), question.brief());
+        FitResult result = new FitSearch(fitCase, FitWish.ALL, () -> false).run();
+        SortedMap<String, SortedSet<SortedSet<String>>> needed = new TreeMap<>();
+        for (FoundLayout found : result.fits()) {
+            SortedSet<SortedSet<String>> sets = ModSetOrder.sets();
+            for (ModSet set : found.needed()) {
+                sets.add(new TreeSet<>(set.ids(question.chassis())));
+            }
+            needed.put(found.layout().text(), sets);
+        }
+        SortedSet<String> unknown = new TreeSet<>();
+        result.unknown().forEach(u -> unknown.add(u.layout().text()));
+        return new FitAnswer(needed, unknown);
+    }
+
+    /** As production, and with a witness made for every layout and needed set: each is re-checked on the way. */
+    private static FitAnswer withWitnesses(OracleCase question) {
+        FitCase fitCase = new FitCase(question.catalog(), question.chassis(), question.brief());
+        FitSearch search = new FitSearch(fitCase, FitWish.ALL, () -> false);
+        WitnessFinder finder = new WitnessFinder(search);
+        for (FoundLayout found : search.run().fits()) {
+            found.needed().forEach(set -> finder.witness(found.layout(), set));
+        }
+        return production(question);
+    }
+
+    @Test
+    void agreesWithChocoAloneOnTinyCases() {
+        Function<OracleCase, FitAnswer> production = ProductionAgreementTest::production;
+        OracleAgreementTest.assertAgree(LongStream.range(0, TINY_SEEDS), Mode.TINY, new ChocoAlone(), production);
+    }
+
+    @Test
+    void agreesWithBruteForceOnTinyCasesAndItsWitnessesStand() {
+        OracleAgreementTest.assertAgree(
+                Seeds.tiny().limit(60), Mode.TINY, new BruteForce(Fault.NONE), ProductionAgreementTest::withWitnesses);
+    }
+
+    @Test
+    void agreesWithChocoAloneOnCasesOfRealMillimetres() {
+        Function<OracleCase, FitAnswer> production = ProductionAgreementTest::production;
+        OracleAgreementTest.assertAgree(LongStream.range(0, SMALL_SEEDS), Mode.SMALL, new ChocoAlone(), production);
+    }
+}

@@ -1,0 +1,98 @@
+package loopwright.oracle.brute;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import loopwright.catalog.Catalog;
+import loopwright.catalog.brief.Choice;
+import loopwright.catalog.brief.LoopWish;
+import loopwright.catalog.part.Fan;
+import loopwright.catalog.part.Part;
+import loopwright.catalog.part.Radiator;
+import loopwright.oracle.LayoutText;
+import loopwright.quantity.Dimension;
+
+/** A stack before it has a mount: radiator, fan, arrangement, and whether the ports are at the high end. */
+record BruteShape(Radiator radiator, Fan fan, Way way, boolean portsHigh) {
+
+    enum Way {
+        PUSH,
+        PULL,
+        PUSH_PULL,
+        COVER_PUSH,
+        COVER_PUSH_PULL,
+        COVER_RADIATOR;
+
+        boolean usesCover() {
+            return name().startsWith("COVER");
+        }
+    }
+
+    int fanAreaHmm() {
+        return radiator.pattern().fans() * radiator.pattern().sizeMm() * 100;
+    }
+
+    String text() {
+        Radiator.Body body = radiator.body();
+        List<String> ports = new ArrayList<>();
+        for (Radiator.Port port : radiator.ports().at()) {
+            ports.add(LayoutText.port(
+                    port.face() == Radiator.PortFace.BROAD,
+                    port.fromFanAreaMm().valueHmm(),
+                    port.asideMm().valueHmm()));
+        }
+        return LayoutText.stack(
+                radiator.pattern(),
+                List.of(
+                        body.widthMm().valueHmm(),
+                        body.thicknessMm().valueHmm(),
+                        body.portOverhangMm().valueHmm(),
+                        body.blankOverhangMm().valueHmm()),
+                ports,
+                fan.frame().thicknessMm().valueHmm(),
+                way + "/" + (portsHigh ? "HIGH" : "LOW"));
+    }
+
+    /** Shapes by text; two of one text differ in what is unknown. */
+    static List<BruteShape> all(Catalog catalog, LoopWish wish) {
+        Map<String, BruteShape> out = new TreeMap<>();
+        for (Radiator radiator : candidates(catalog.all(Radiator.class), wish.radiators())) {
+            for (Fan fan : candidates(catalog.all(Fan.class), wish.fans())) {
+                if (fan.frame().sizeMm() != radiator.pattern().sizeMm()) {
+                    continue;
+                }
+                for (Way way : Way.values()) {
+                    for (boolean high : new boolean[] {false, true}) {
+                        BruteShape shape = new BruteShape(radiator, fan, way, high);
+                        out.putIfAbsent(shape.text() + shape.unknowns(), shape);
+                    }
+                }
+            }
+        }
+        return List.copyOf(out.values());
+    }
+
+    private String unknowns() {
+        List<Dimension> all = new ArrayList<>(List.of(
+                radiator.body().widthMm(),
+                radiator.body().thicknessMm(),
+                radiator.body().portOverhangMm(),
+                radiator.body().blankOverhangMm(),
+                fan.frame().thicknessMm()));
+        radiator.ports().at().forEach(p -> {
+            all.add(p.fromFanAreaMm());
+            all.add(p.asideMm());
+        });
+        StringBuilder text = new StringBuilder();
+        all.forEach(d -> text.append(d.isUnknown() ? '?' : '.'));
+        return text.toString();
+    }
+
+    private static <P extends Part> List<P> candidates(List<P> all, java.util.Optional<Choice> choice) {
+        if (choice.isEmpty() || choice.get().anyOf().isEmpty()) {
+            return all;
+        }
+        return all.stream().filter(p -> choice.get().anyOf().contains(p.id())).toList();
+    }
+}
