@@ -20,12 +20,16 @@ import loopwright.rank.StackAir;
 /** What fits one chassis: the search's result, and for each layout a way to have it and what it conducts. */
 public final class FitAnswer {
 
+    /** How long what was found before a stop may be told, nanoseconds. */
+    private static final long GRACE_NS = 5_000_000_000L;
+
     private final FitCase fitCase;
     private final FitWish wish;
     private final FitView view;
     private final Halt halt;
     private final FitSearch search;
     private final FitResult result;
+    private final long searchedNs;
     private final WitnessFinder finder;
     private final StackAir air;
     private final Map<String, Double> conductances = new HashMap<>();
@@ -43,6 +47,7 @@ public final class FitAnswer {
         this.halt = halt;
         this.search = new FitSearch(fitCase, wish, () -> halt.because().isPresent());
         this.result = search.run();
+        this.searchedNs = System.nanoTime();
         this.finder = new WitnessFinder(search);
         this.air = new StackAir(fitCase);
     }
@@ -72,6 +77,11 @@ public final class FitAnswer {
         return result.unknown().stream().filter(u -> view.shows(u.layout())).toList();
     }
 
+    /** Layouts that fit, shown or not. */
+    public List<FoundLayout> all() {
+        return result.fits();
+    }
+
     /** How many layouts fit, shown or not. */
     public int fitsInAll() {
         return result.fits().size();
@@ -89,9 +99,13 @@ public final class FitAnswer {
                 .or(() -> cutShort);
     }
 
-    /** Whether to stop telling layouts: from then on the answer is incomplete. */
+    /**
+     * Whether to stop telling layouts: from then on the answer is incomplete. When the search itself was stopped, what it
+     * found may still be told for a few seconds.
+     */
     public boolean stopsHere() {
-        if (cutShort.isEmpty()) {
+        boolean grace = !result.isComplete() && System.nanoTime() - searchedNs < GRACE_NS;
+        if (cutShort.isEmpty() && !grace) {
             cutShort = halt.because();
         }
         return cutShort.isPresent();

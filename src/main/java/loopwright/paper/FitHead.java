@@ -25,8 +25,7 @@ final class FitHead {
                 chassis.title() + " (" + chassis.id() + "). " + state(answer) + ": "
                         + count(answer, fits.size(), groups) + "."));
         if (!fits.isEmpty() && answer.wish().with().isEmpty()) {
-            out.addAll(Lines.wrap(
-                    "     ", "As delivered: " + uncut(answer.fitCase().frames(), fits)));
+            out.addAll(Lines.wrap("     ", "As delivered: " + uncut(answer)));
         }
         if (answer.fitsInAll() == 0) {
             out.addAll(why(answer));
@@ -55,14 +54,15 @@ final class FitHead {
                     ? "nothing fits"
                     : "none of the " + answer.fitsInAll() + " layouts that fit is of the kind asked for";
         }
-        return layouts + (layouts == 1 ? " layout fits" : " layouts fit") + ", in " + groups
+        String fit = answer.incompleteBecause().isPresent() ? " found so far" : layouts == 1 ? " fits" : " fit";
+        return layouts + (layouts == 1 ? " layout" : " layouts") + fit + ", in " + groups
                 + (groups == 1 ? " group" : " groups");
     }
 
     /** For each mount the thickest radiator of each pattern that it takes without any mod. */
-    private static String uncut(List<MountFrame> frames, List<FoundLayout> fits) {
+    private static String uncut(FitAnswer answer) {
         Map<String, SortedMap<Pattern, Integer>> thickest = new TreeMap<>();
-        for (FoundLayout found : fits) {
+        for (FoundLayout found : answer.all()) {
             if (found.needed().get(0).size() == 0) {
                 for (Stack stack : found.layout().stacks()) {
                     thickest.computeIfAbsent(stack.frame().mount().id(), m -> new TreeMap<>())
@@ -72,7 +72,7 @@ final class FitHead {
         }
         List<String> some = new ArrayList<>();
         List<String> none = new ArrayList<>();
-        for (MountFrame frame : frames) {
+        for (MountFrame frame : answer.fitCase().frames()) {
             String mount = frame.mount().id();
             SortedMap<Pattern, Integer> patterns = thickest.getOrDefault(mount, new TreeMap<>());
             if (patterns.isEmpty()) {
@@ -85,7 +85,8 @@ final class FitHead {
             }
         }
         if (!none.isEmpty()) {
-            some.add(String.join(", ", none) + (none.size() == 1 ? " takes nothing" : " take nothing"));
+            String word = answer.incompleteBecause().isEmpty() ? " nothing" : " nothing so far";
+            some.add(String.join(", ", none) + (none.size() == 1 ? " takes" : " take") + word);
         }
         return String.join("; ", some) + ".";
     }

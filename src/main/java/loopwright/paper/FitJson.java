@@ -61,6 +61,7 @@ public final class FitJson implements FitPaper {
                 FitList.groups(fits.subList(0, told)).stream()
                         .map(FitJson::group)
                         .toList());
+        json.put("found", fits.size());
         json.put("complete", answer.incompleteBecause().isEmpty());
         answer.incompleteBecause().ifPresent(b -> json.put("incomplete_because", b));
         json.close();

@@ -87,7 +87,7 @@ public final class FitText implements FitPaper {
                 letter
                         + " ".repeat(Math.max(1, indent.length() - letter.length()))
                         + out.get(0).strip());
-        out.addAll(Lines.wrap(indent + "do:       ", ModWords.titles(mods, chassis)));
+        out.addAll(Lines.wrap(indent + "do:       ", ModWords.titles(mods, chassis) + otherSets(first)));
         out.addAll(Lines.wrap(indent + "tightest: ", GapWords.tightest(witness)));
         out.addAll(Lines.wrap(
                 indent + "gives:    ",
@@ -96,6 +96,11 @@ public final class FitText implements FitPaper {
                         + ModWords.cuts(mods, chassis)));
         out.addAll(Lines.wrap(indent + "key:      ", layout.key() + more(group)));
         return out;
+    }
+
+    private static String otherSets(FitList.Entry entry) {
+        int others = entry.found().needed().size() - 1;
+        return others == 0 ? "" : " (or " + others + (others == 1 ? " other set of mods)" : " other sets of mods)");
     }
 
     private static String more(FitList.Group group) {
