@@ -25,6 +25,7 @@ final class RankDetail {
         out.addAll(Lines.wrap(
                 INDENT + "air:   ",
                 "fans at " + build.dutyPercent() + " %; " + build.exhaustMount() + " blows out, the others draw in"));
+        out.addAll(Lines.wrap(INDENT + "tight: ", GapWords.tightest(ranked.witness())));
         out.addAll(Lines.wrap(INDENT + "parts: ", parts(build)));
         String equal =
                 ranked.equal() == 1 ? "" : "; " + (ranked.equal() - 1) + " more builds cost the same and get as cool";
@@ -34,11 +35,10 @@ final class RankDetail {
     }
 
     private static String parts(Build build) {
-        Map<String, String> out = new TreeMap<>();
-        build.parts().forEach((role, ids) -> {
-            String count = ids.size() == 1 ? "" : ids.size() + " ";
-            out.put(role, count + ids.get(0));
-        });
-        return String.join(", ", out.values());
+        Map<String, Integer> counts = new TreeMap<>();
+        build.parts().values().forEach(ids -> counts.merge(ids.get(0), ids.size(), Integer::sum));
+        return counts.entrySet().stream()
+                .map(e -> (e.getValue() == 1 ? "" : e.getValue() + " ") + e.getKey())
+                .collect(Collectors.joining(", "));
     }
 }

@@ -128,7 +128,7 @@ public final class RankText implements RankPaper {
                     Integer.toString(build.outcome().days()),
                     Integer.toString(build.bill().visibleCuts()),
                     Integer.toString(build.bill().hiddenCuts()),
-                    GapWords.text(builds.get(i).witness().tightest()));
+                    GapWords.margin(builds.get(i).witness().tightest()).replace("tightest ", ""));
         }
         return table.lines("");
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import loopwright.fit.FitQuery;
+import loopwright.fit.FoundLayout;
 import loopwright.fit.Layout;
 import loopwright.fit.Layout.Stack;
 import loopwright.fit.ModSet;
@@ -80,13 +81,16 @@ final class BuildWalk {
     private record Airflow(List<Stack> stacks, int exhaust, List<Layout> layouts) {}
 
     /** Hands every build that can matter to the goal. */
-    void walk(List<Layout> alike, Chance chance, Build.Done done, Goal goal) {
-        Task task = new Task(alike, done, goal);
+    void walk(List<FoundLayout> alike, Chance chance, Build.Done done, Goal goal) {
+        List<Layout> all = alike.stream().map(FoundLayout::layout).toList();
+        List<Layout> layouts = List.of();
         for (int duty : fittings.dutiesPercent()) {
-            List<Floor> floors = floors(task.stacks(), done.mods(), duty);
-            if (hopeless(task, ideal, floors)) {
+            List<Floor> floors = floors(all.get(0).stacks(), done.mods(), duty);
+            if (hopeless(new Task(all, done, goal), ideal, floors)) {
                 continue;
             }
+            layouts = layouts.isEmpty() ? Chances.mayFit(alike, done.mods()) : layouts;
+            Task task = new Task(layouts, done, goal);
             for (Core core : cores) {
                 if (!hopeless(task, core, floors)) {
                     airflows(task, chance, core).forEach(a -> pick(task, core, a, duty));

@@ -1,7 +1,8 @@
 package loopwright.rank;
 
+import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,6 +27,7 @@ final class Chances {
     private final Chassis chassis;
     private final List<ModSet> valid;
     private final Map<ModSet, Set<String>> lonely = new HashMap<>();
+    private final Map<Set<String>, List<Chance>> byUsed = new HashMap<>();
 
     Chances(Chassis chassis, List<ModSet> valid) {
         this.chassis = chassis;
@@ -39,22 +41,34 @@ final class Chances {
      */
     record Chance(ModSet mods, Optional<String> fansOn) {}
 
-    /** The sets worth looking at for layouts that take the same parts on the same mounts, with those they may fit with. */
-    Map<Chance, List<Layout>> of(List<FoundLayout> alike) {
+    /** The sets worth looking at for layouts that take the same parts on the same mounts. */
+    List<Chance> of(List<FoundLayout> alike) {
         Set<String> used = new TreeSet<>();
         alike.get(0).layout().stacks().forEach(s -> used.add(s.frame().mount().id()));
-        Map<Chance, List<Layout>> out = new LinkedHashMap<>();
+        Set<ModSet> needed = new HashSet<>();
+        alike.forEach(f -> needed.addAll(f.needed()));
+        return byUsed.computeIfAbsent(used, this::worthIt).stream()
+                .filter(c -> needed.stream().anyMatch(n -> n.isSubsetOf(c.mods())))
+                .toList();
+    }
+
+    /** Those of some layouts that may fit with a set. */
+    static List<Layout> mayFit(List<FoundLayout> alike, ModSet set) {
+        return alike.stream()
+                .filter(f -> f.needed().stream().anyMatch(n -> n.isSubsetOf(set)))
+                .map(FoundLayout::layout)
+                .toList();
+    }
+
+    private List<Chance> worthIt(Set<String> used) {
+        List<Chance> out = new ArrayList<>();
         for (ModSet set : valid) {
-            List<Layout> layouts = alike.stream()
-                    .filter(f -> f.needed().stream().anyMatch(n -> n.isSubsetOf(set)))
-                    .map(FoundLayout::layout)
-                    .toList();
-            Set<String> idle = layouts.isEmpty() ? Set.of() : idleMounts(set, used);
-            if (!layouts.isEmpty() && idle.size() <= 1) {
-                out.put(new Chance(set, idle.stream().findFirst()), layouts);
+            Set<String> idle = idleMounts(set, used);
+            if (idle.size() <= 1) {
+                out.add(new Chance(set, idle.stream().findFirst()));
             }
         }
-        return out;
+        return List.copyOf(out);
     }
 
     private Set<String> idleMounts(ModSet set, Set<String> used) {

@@ -16,7 +16,6 @@ import loopwright.fit.FitResult;
 import loopwright.fit.FitSearch;
 import loopwright.fit.FitWish;
 import loopwright.fit.FoundLayout;
-import loopwright.fit.Layout;
 import loopwright.fit.ModSet;
 import loopwright.loop.CoolingModel;
 import loopwright.rank.Chances.Chance;
@@ -61,8 +60,9 @@ public final class RankSearch {
                     incomplete = Optional.of("interrupted");
                     break;
                 }
-                work.chances(alike)
-                        .forEach((chance, layouts) -> walk.walk(layouts, chance, work.done(chance.mods()), goal));
+                for (Chance chance : work.chances(alike)) {
+                    walk.walk(alike, chance, work.done(chance.mods()), goal);
+                }
             }
         }
         List<RankResult.Ranked> front = new ArrayList<>();
@@ -133,7 +133,7 @@ public final class RankSearch {
             return (long) done(found.needed().get(0)).bill().handsOnMin() - 2L * area;
         }
 
-        Map<Chance, List<Layout>> chances(List<FoundLayout> alike) {
+        List<Chance> chances(List<FoundLayout> alike) {
             return chances.of(alike);
         }
 
