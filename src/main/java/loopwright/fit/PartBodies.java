@@ -2,12 +2,14 @@ package loopwright.fit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import loopwright.catalog.basis.Axis;
 import loopwright.catalog.basis.Box;
 import loopwright.catalog.basis.Heading;
 import loopwright.catalog.basis.Pose;
 import loopwright.catalog.basis.SizeMm;
 import loopwright.catalog.basis.Span;
+import loopwright.catalog.chassis.Place;
 import loopwright.catalog.part.Block;
 import loopwright.catalog.part.Board;
 import loopwright.catalog.part.GraphicsCard;
@@ -26,6 +28,21 @@ final class PartBodies {
 
     private PartBodies() {}
 
+    /**
+     * Where a part stands.
+     *
+     * @param name what its corner's coordinates are called: no two corners share one
+     */
+    record Spot(String name, Pose pose) {
+        static Spot onBoard(Pose pose) {
+            return new Spot("board-bay", pose);
+        }
+
+        static Spot in(Place place) {
+            return new Spot("place." + place.id(), place.pose());
+        }
+    }
+
     /** A body given as boxes in the chassis frame. */
     static Body fixed(String id, String title, List<Box> boxes) {
         List<BodyBox> out = new ArrayList<>();
@@ -43,11 +60,11 @@ final class PartBodies {
         return new Body(id, title, out);
     }
 
-    static Body board(Board board, BoardOutline outline, Pose pose, Practice practice) {
+    static Body board(Board board, BoardOutline outline, Spot spot, Practice practice) {
         String name = "board." + board.id();
         List<BodyBox> boxes = new ArrayList<>();
         boxes.add(placed(
-                pose,
+                spot,
                 "board",
                 Fill.SOLID,
                 new Edges(Sum.ZERO, Sum.ZERO.plus(name + ".length", outline.lengthMm())),
@@ -59,7 +76,7 @@ final class PartBodies {
         for (Board.Zone zone : board.zones()) {
             String zoneName = name + "." + zone.id();
             boxes.add(placed(
-                    pose,
+                    spot,
                     zone.id().replace('-', ' '),
                     zone.room() ? Fill.ROOM : Fill.SOLID,
                     edges(zoneName + ".length", zone.lengthMm()),
@@ -69,11 +86,11 @@ final class PartBodies {
         return new Body("board", board.title(), boxes);
     }
 
-    static Body memory(Board board, Memory memory, Pose pose) {
+    static Body memory(Board board, Memory memory, Spot spot) {
         Board.MemoryBank bank = board.sockets().memory();
         String name = "board." + board.id() + ".memory-bank";
         BodyBox box = placed(
-                pose,
+                spot,
                 "memory",
                 Fill.SOLID,
                 edges(name + ".length", bank.lengthMm()),
@@ -82,7 +99,7 @@ final class PartBodies {
         return new Body("memory", memory.title(), List.of(box));
     }
 
-    static Body block(Board board, Block block, Pose pose) {
+    static Body block(Board board, Block block, Spot spot) {
         String name = "block." + block.id();
         String socket = "board." + board.id() + ".processor";
         Edges length = around(
@@ -99,11 +116,11 @@ final class PartBodies {
                 "block",
                 block.title(),
                 List.of(
-                        placed(pose, "processor block", Fill.SOLID, length, width, new Edges(Sum.ZERO, top)),
-                        placed(pose, "processor block ports", Fill.ROOM, length, width, new Edges(top, room))));
+                        placed(spot, "processor block", Fill.SOLID, length, width, new Edges(Sum.ZERO, top)),
+                        placed(spot, "processor block ports", Fill.ROOM, length, width, new Edges(top, room))));
     }
 
-    static Body card(Board board, GraphicsCard card, Pose pose) {
+    static Body card(Board board, GraphicsCard card, Spot spot) {
         String name = "card." + card.id();
         GraphicsCard.Body size = card.body();
         Sum slot =
@@ -112,11 +129,11 @@ final class PartBodies {
         Sum end = Sum.ZERO.plus(name + ".length", size.lengthMm());
         Sum top = Sum.ZERO.plus(name + ".height", size.heightMm());
         List<BodyBox> boxes = new ArrayList<>();
-        boxes.add(placed(pose, "card", Fill.SOLID, length, new Edges(Sum.ZERO, end), new Edges(Sum.ZERO, top)));
+        boxes.add(placed(spot, "card", Fill.SOLID, length, new Edges(Sum.ZERO, end), new Edges(Sum.ZERO, top)));
         if (size.topRoomMm().isUnknown() || size.topRoomMm().valueHmm() > 0) {
             Edges width = new Edges(end.minus(name + ".top-room-length", size.topRoomLengthMm()), end);
             Edges height = new Edges(top, top.plus(name + ".top-room", size.topRoomMm()));
-            boxes.add(placed(pose, "card plugs or ports", Fill.ROOM, length, width, height));
+            boxes.add(placed(spot, "card plugs or ports", Fill.ROOM, length, width, height));
         }
         return new Body("card", card.title(), boxes);
     }
@@ -126,7 +143,7 @@ final class PartBodies {
      *
      * @param role the body's id, and what its box is called
      */
-    static Body inPlace(String role, String title, String partId, Room room, Pose pose) {
+    static Body inPlace(String role, String title, String partId, Room room, Spot spot) {
         String name = role + "." + partId;
         Sum far = Sum.ZERO.plus(name + ".length", room.body().lengthMm());
         Edges width =
@@ -139,8 +156,8 @@ final class PartBodies {
                 role,
                 title,
                 List.of(
-                        placed(pose, what, Fill.SOLID, new Edges(Sum.ZERO, far), width, height),
-                        placed(pose, what + " " + room.what(), Fill.ROOM, beyond, width, height)));
+                        placed(spot, what, Fill.SOLID, new Edges(Sum.ZERO, far), width, height),
+                        placed(spot, what + " " + room.what(), Fill.ROOM, beyond, width, height)));
     }
 
     /** A body's size and the room beyond its length, with what that room is for. */
@@ -154,18 +171,21 @@ final class PartBodies {
         return new Edges(Sum.ZERO.plus(name + ".from", span.from()), Sum.ZERO.plus(name + ".to", span.to()));
     }
 
-    private static BodyBox placed(Pose pose, String what, Fill fill, Edges length, Edges width, Edges height) {
+    private static BodyBox placed(Spot spot, String what, Fill fill, Edges length, Edges width, Edges height) {
         return new BodyBox(
                 what,
                 fill,
                 Sum.ZERO,
-                along(Axis.X, pose, length, width, height),
-                along(Axis.Y, pose, length, width, height),
-                along(Axis.Z, pose, length, width, height));
+                along(Axis.X, spot, length, width, height),
+                along(Axis.Y, spot, length, width, height),
+                along(Axis.Z, spot, length, width, height));
     }
 
-    private static Edges along(Axis axis, Pose pose, Edges length, Edges width, Edges height) {
-        Sum corner = Sum.ZERO.plus("place." + axis, pose.corner().along(axis));
+    private static Edges along(Axis axis, Spot spot, Edges length, Edges width, Edges height) {
+        Pose pose = spot.pose();
+        Sum corner = Sum.ZERO.plus(
+                spot.name() + "." + axis.name().toLowerCase(Locale.ROOT),
+                pose.corner().along(axis));
         if (pose.length().axis() == axis) {
             return turned(corner, pose.length(), length);
         }

@@ -28,7 +28,7 @@ class ProductionAgreementTest {
     /** Cases with slot ranges of real millimetres against Choco alone. */
     private static final int SMALL_SEEDS = 80;
 
-    private static FitAnswer production(OracleCase question) {
+    static FitAnswer production(OracleCase question) {
         FitCase fitCase = new FitCase(question.catalog(), question.chassis(), question.brief());
         FitResult result = new FitSearch(fitCase, FitWish.ALL, () -> false).run();
         SortedMap<String, SortedSet<SortedSet<String>>> needed = new TreeMap<>();

@@ -10,14 +10,14 @@ public record Coolant(
         String title,
         Optional<String> variantOf,
         Purchase buy,
-        Base base,
+        BaseLiquid base,
         @Limits(min = 0, max = 60) double glycolMassPercent,
         boolean inhibited,
         @Limits(min = 1, max = 60) int changeMonths)
         implements Part {
 
     /** What the water is mixed with. */
-    public enum Base {
+    public enum BaseLiquid {
         /** Nothing but inhibitor. */
         WATER,
         /** Propylene glycol. */

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import loopwright.catalog.read.Node.Entry;
 import loopwright.catalog.read.Node.ListNode;
 import loopwright.catalog.read.Node.MapNode;
@@ -46,7 +47,7 @@ public final class YamlTree {
     private final YAMLParser parser;
     private final Subject file;
     private final Problems problems;
-    private int nodes;
+    private final AtomicInteger nodes = new AtomicInteger();
 
     private YamlTree(String text, YAMLParser parser, Subject file, Problems problems) {
         this.codePoints = text.codePoints().toArray();
@@ -86,8 +87,7 @@ public final class YamlTree {
 
     private Node node(JsonToken token, int depth) throws Refused {
         refuseMarks();
-        nodes++;
-        if (nodes > NODES_MAX) {
+        if (nodes.incrementAndGet() > NODES_MAX) {
             throw new Refused("more than " + NODES_MAX + " values", "at most " + NODES_MAX + " values a file");
         }
         if (depth > DEPTH_MAX && (token == JsonToken.START_OBJECT || token == JsonToken.START_ARRAY)) {

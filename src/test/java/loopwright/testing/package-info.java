@@ -1,0 +1,3 @@
+/** Builders that tests share: small whole cases made in code. */
+@org.jspecify.annotations.NullMarked
+package loopwright.testing;
