@@ -19,9 +19,10 @@ final class Notes {
     /** Under ranked builds. */
     static List<String> underRank(Origin origin) {
         return List.of(
-                "Temperatures are an estimate from rated conductance, all heat at full load; +- is one standard deviation.",
-                "Noise: read the differences; absolute levels at 1 m are weak. Nominal dimensions: measure before cutting.",
-                "Cutting, spraying, mains and coolant can hurt: local codes, the makers' sheets and licensed practice rule.",
+                "Temperatures: an estimate from rated conductance, all heat at full load; +- is one standard",
+                "deviation. Noise: read the differences, absolute levels at 1 m are weak. Dimensions are nominal:",
+                "measure before cutting. Cutting, spraying, mains power and coolant can hurt: local codes, the",
+                "makers' sheets and licensed practice rule.",
                 origin.line());
     }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import loopwright.catalog.part.Part;
+import loopwright.fit.FitCase;
 import loopwright.fit.Layout;
 import loopwright.fit.Layout.Stack;
 import loopwright.fit.ModSet;
@@ -26,7 +27,28 @@ public final class Build {
     private final Outcome outcome;
 
     /** The mods that are done. */
-    record Done(ModSet mods, List<String> ids, ModBill bill) {}
+    record Done(ModSet mods, List<String> ids, ModBill bill, Takes takes) {
+
+        static Done of(FitCase fitCase, ModSet mods) {
+            ModBill bill = ModBill.of(fitCase.catalog(), fitCase.chassis(), mods);
+            Costing costing = new Costing(fitCase.brief().terms());
+            int workingDays =
+                    ModBill.workingDays(costing.labourMin(bill), fitCase.brief().terms());
+            return new Done(
+                    mods,
+                    mods.ids(fitCase.chassis()),
+                    bill,
+                    new Takes(costing.workCents(bill), costing.labourMin(bill), workingDays));
+        }
+
+        /** Days until handover with parts that take so long to come. */
+        int days(int partsLeadDays) {
+            return Math.max(partsLeadDays, bill.leadDays()) + takes.workingDays() + bill.waitDays();
+        }
+    }
+
+    /** What a whole build with these mods takes besides parts: labour and material, cents; minutes; days of work. */
+    record Takes(long workCents, int labourMin, int workingDays) {}
 
     /**
      * Real parts on the mounts.

@@ -83,6 +83,10 @@ final class BuildWalk {
     /** Hands every build that can matter to the goal. */
     void walk(List<FoundLayout> alike, Chance chance, Build.Done done, Goal goal) {
         List<Layout> all = alike.stream().map(FoundLayout::layout).toList();
+        if (hopeless(
+                new Task(all, done, goal), ideal, fittings.atAnyDuty(all.get(0).stacks(), done.mods()))) {
+            return;
+        }
         List<Layout> layouts = List.of();
         for (int duty : fittings.dutiesPercent()) {
             List<Floor> floors = floors(all.get(0).stacks(), done.mods(), duty);
@@ -113,7 +117,7 @@ final class BuildWalk {
     }
 
     private Goal.Bound bound(Build.Done done, Core core, List<Floor> floors) {
-        long cents = core.cents() + costing.workCents(done.bill());
+        long cents = core.cents() + done.takes().workCents();
         double conductance = 0;
         long sound = core.sound().millionths();
         int lead = core.leadDays();
@@ -127,8 +131,8 @@ final class BuildWalk {
                 costing.priceCents(cents),
                 centi(conductance > 0 ? core.heatW() / conductance - SLACK_K : Integer.MAX_VALUE / CENTI),
                 sound,
-                costing.labourMin(done.bill()),
-                costing.days(done.bill(), lead));
+                done.takes().labourMin(),
+                done.days(lead));
     }
 
     /** What a layout that could be had for less than a price fails by; empty when none could. */
@@ -226,7 +230,7 @@ final class BuildWalk {
     }
 
     private void offer(Task task, Core core, Build.Airing airing, List<Layout> layouts) {
-        Optional<Build.Outcome> outcome = outcome(core, airing, task.done().bill());
+        Optional<Build.Outcome> outcome = outcome(core, airing, task.done());
         if (outcome.isPresent() && limits.allow(outcome.get())) {
             for (Layout layout : layouts) {
                 task.goal()
@@ -238,8 +242,8 @@ final class BuildWalk {
         }
     }
 
-    private Optional<Build.Outcome> outcome(Core core, Build.Airing airing, ModBill bill) {
-        long cents = core.cents() + costing.workCents(bill);
+    private Optional<Build.Outcome> outcome(Core core, Build.Airing airing, Build.Done done) {
+        long cents = core.cents() + done.takes().workCents();
         SoundPower sound = core.sound();
         int lead = core.leadDays();
         List<SectionRate> rates = new ArrayList<>();
@@ -261,7 +265,7 @@ final class BuildWalk {
                 costing.priceCents(cents),
                 centi(overRoomK.getAsDouble()),
                 sound,
-                costing.labourMin(bill),
-                costing.days(bill, lead)));
+                done.takes().labourMin(),
+                done.days(lead)));
     }
 }

@@ -1,7 +1,6 @@
 package loopwright.rank;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import loopwright.catalog.brief.Terms;
 
 /**
@@ -14,8 +13,20 @@ final class Costing {
 
     private final Terms terms;
 
+    /** One and the contingency, as a whole number over {@link #factorScale}: exact in the decimals of the file. */
+    private final long factor;
+
+    private final long factorScale;
+
     Costing(Terms terms) {
         this.terms = terms;
+        BigDecimal one = BigDecimal.valueOf(terms.contingencyPercent())
+                .add(BigDecimal.valueOf(100))
+                .movePointLeft(2)
+                .stripTrailingZeros();
+        int scale = Math.max(0, one.scale());
+        this.factor = one.setScale(scale).unscaledValue().longValueExact();
+        this.factorScale = BigDecimal.TEN.pow(scale).longValueExact();
     }
 
     /** Hands-on minutes of a build: assembly, and what its mods take. */
@@ -33,16 +44,7 @@ final class Costing {
 
     /** The price of a sum. */
     long priceCents(long sumCents) {
-        return BigDecimal.valueOf(terms.contingencyPercent())
-                .add(BigDecimal.valueOf(100))
-                .multiply(BigDecimal.valueOf(sumCents))
-                .movePointLeft(2)
-                .setScale(0, RoundingMode.HALF_UP)
-                .longValueExact();
-    }
-
-    /** Days until handover: the longest lead time, then working days, then the longest cure. */
-    int days(ModBill bill, int leadDays) {
-        return Math.max(leadDays, bill.leadDays()) + ModBill.workingDays(labourMin(bill), terms) + bill.waitDays();
+        long scaled = Math.multiplyExact(sumCents, factor);
+        return Math.floorDiv(2 * scaled + factorScale, 2 * factorScale);
     }
 }

@@ -27,6 +27,7 @@ final class Fittings {
 
     private final FitCase fitCase;
     private final StackAir air;
+    private final List<Integer> duties;
     private final Map<Place, AirPath> paths = new HashMap<>();
     private final Map<Question, Slot> slots = new HashMap<>();
     private final Map<String, Double> conductances = new HashMap<>();
@@ -34,10 +35,15 @@ final class Fittings {
     Fittings(FitCase fitCase) {
         this.fitCase = fitCase;
         this.air = new StackAir(fitCase);
+        this.duties = duties(fitCase);
     }
 
     /** The grid of duties, full duty first. */
     List<Integer> dutiesPercent() {
+        return duties;
+    }
+
+    private static List<Integer> duties(FitCase fitCase) {
         List<Integer> out = new ArrayList<>();
         int step = fitCase.brief().terms().dutyStepPercent();
         for (int duty = FULL_PERCENT; duty > 0; duty -= step) {
@@ -80,6 +86,18 @@ final class Fittings {
     private record Place(int mount, Pattern pattern, ModSet mods) {}
 
     private record Question(int mount, Shape shape, AirPath path, int dutyPercent) {}
+
+    /** The best of each figure at any duty: conductance at full duty, sound at the least. */
+    List<Floor> atAnyDuty(List<Stack> stacks, ModSet mods) {
+        List<Integer> duties = dutiesPercent();
+        List<Floor> out = new ArrayList<>(stacks.size());
+        for (Stack stack : stacks) {
+            Floor loud = of(stack, mods, duties.get(0)).floor();
+            Floor quiet = of(stack, mods, duties.get(duties.size() - 1)).floor();
+            out.add(new Floor(loud.cents(), loud.conductanceWPerK(), quiet.soundMillionths(), loud.leadDays()));
+        }
+        return out;
+    }
 
     /** The fittings of a stack at a duty with a mod set. */
     Slot of(Stack stack, ModSet mods, int dutyPercent) {

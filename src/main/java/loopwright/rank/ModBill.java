@@ -1,7 +1,6 @@
 package loopwright.rank;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Comparator;
 import java.util.List;
 import loopwright.catalog.Catalog;
@@ -76,10 +75,11 @@ public record ModBill(
 
     /** Working days that hands-on minutes take, begun ones counted whole; exact in the decimals of the file. */
     static int workingDays(int minutes, Terms terms) {
-        BigDecimal perDayMin = BigDecimal.valueOf(terms.workHPerDay()).multiply(BigDecimal.valueOf(MIN_PER_H));
-        return BigDecimal.valueOf(minutes)
-                .divide(perDayMin, 0, RoundingMode.CEILING)
-                .intValueExact();
+        BigDecimal perDayH = BigDecimal.valueOf(terms.workHPerDay());
+        int scale = Math.max(0, perDayH.scale());
+        long scaledMin = minutes * BigDecimal.TEN.pow(scale).longValueExact();
+        long scaledPerDayMin = perDayH.setScale(scale).unscaledValue().longValueExact() * MIN_PER_H;
+        return Math.toIntExact(-Math.floorDiv(-scaledMin, scaledPerDayMin));
     }
 
     /** All cuts. */

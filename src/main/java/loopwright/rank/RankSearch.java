@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
-import loopwright.catalog.chassis.Chassis;
 import loopwright.fit.FitCase;
 import loopwright.fit.FitQuery;
 import loopwright.fit.FitResult;
@@ -98,15 +97,13 @@ public final class RankSearch {
 
     /** What is worked through, and in what order: cheap mod sets first, so that bounds bite early. */
     private static final class Work {
-        private final Chassis chassis;
         private final FitCase fitCase;
         private final Chances chances;
         private final Map<ModSet, Build.Done> done = new HashMap<>();
 
         Work(FitCase fitCase, List<ModSet> valid) {
             this.fitCase = fitCase;
-            this.chassis = fitCase.chassis();
-            this.chances = new Chances(chassis, valid);
+            this.chances = new Chances(fitCase.chassis(), valid);
         }
 
         /** Layouts that take the same parts on the same mounts, together; likely good ones first. */
@@ -138,8 +135,7 @@ public final class RankSearch {
         }
 
         Build.Done done(ModSet mods) {
-            return done.computeIfAbsent(
-                    mods, m -> new Build.Done(m, m.ids(chassis), ModBill.of(fitCase.catalog(), chassis, m)));
+            return done.computeIfAbsent(mods, m -> Build.Done.of(fitCase, m));
         }
     }
 }
