@@ -105,21 +105,15 @@ final class Bodies {
                 () -> PartBodies.board(
                         board,
                         outline,
-                        PartBodies.Spot.onBoard(bay.pose()),
+                        Spot.onBoard(bay.pose()),
                         fitCase.catalog().practice())));
         Memory memory = set.example().the(Role.MEMORY, Memory.class);
         out.add(onBoard(
-                board.id() + memory.id(),
-                bay,
-                () -> PartBodies.memory(board, memory, PartBodies.Spot.onBoard(bay.pose()))));
+                board.id() + memory.id(), bay, () -> PartBodies.memory(board, memory, Spot.onBoard(bay.pose()))));
         Block block = set.example().the(Role.BLOCK, Block.class);
-        out.add(onBoard(
-                board.id() + block.id(),
-                bay,
-                () -> PartBodies.block(board, block, PartBodies.Spot.onBoard(bay.pose()))));
+        out.add(onBoard(board.id() + block.id(), bay, () -> PartBodies.block(board, block, Spot.onBoard(bay.pose()))));
         GraphicsCard card = set.example().the(Role.CARD, GraphicsCard.class);
-        out.add(onBoard(
-                board.id() + card.id(), bay, () -> PartBodies.card(board, card, PartBodies.Spot.onBoard(bay.pose()))));
+        out.add(onBoard(board.id() + card.id(), bay, () -> PartBodies.card(board, card, Spot.onBoard(bay.pose()))));
         Supply supply = set.example().the(Role.SUPPLY, Supply.class);
         out.add(inPlace(
                 "supply", supply, new PartBodies.Room(supply.body(), "plugs", supply.plugRoomMm()), placing.supply()));
@@ -152,7 +146,7 @@ final class Bodies {
     private int inPlace(String role, Part part, PartBodies.Room room, int placeIndex) {
         Place place = fitCase.chassis().inside().places().get(placeIndex);
         return number(role + ":" + part.id() + "@" + place.id(), () -> {
-            Body body = PartBodies.inPlace(role, part.title(), part.id(), room, PartBodies.Spot.in(place));
+            Body body = PartBodies.inPlace(role, part.title(), part.id(), room, Spot.in(place));
             return Occupant.of(body, Group.IN_PLACE, faces(place.against()), Set.copyOf(place.touches()));
         });
     }

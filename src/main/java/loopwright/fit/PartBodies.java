@@ -9,7 +9,6 @@ import loopwright.catalog.basis.Heading;
 import loopwright.catalog.basis.Pose;
 import loopwright.catalog.basis.SizeMm;
 import loopwright.catalog.basis.Span;
-import loopwright.catalog.chassis.Place;
 import loopwright.catalog.part.Block;
 import loopwright.catalog.part.Board;
 import loopwright.catalog.part.GraphicsCard;
@@ -27,21 +26,6 @@ import loopwright.quantity.Dimension;
 final class PartBodies {
 
     private PartBodies() {}
-
-    /**
-     * Where a part stands.
-     *
-     * @param name what its corner's coordinates are called: no two corners share one
-     */
-    record Spot(String name, Pose pose) {
-        static Spot onBoard(Pose pose) {
-            return new Spot("board-bay", pose);
-        }
-
-        static Spot in(Place place) {
-            return new Spot("place." + place.id(), place.pose());
-        }
-    }
 
     /** A body given as boxes in the chassis frame. */
     static Body fixed(String id, String title, List<Box> boxes) {
