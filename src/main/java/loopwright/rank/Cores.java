@@ -1,5 +1,7 @@
 package loopwright.rank;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -78,10 +80,18 @@ final class Cores {
         Tube tube = cheapest(fitCase.catalog(), Tube.class, brief.loop().tube());
         Coolant coolant =
                 cheapest(fitCase.catalog(), Coolant.class, brief.loop().coolant());
-        cents += (long) Math.ceil(tube.buy().priceCents() * brief.loop().tubeM());
-        cents += (long) Math.ceil(coolant.buy().priceCents() * brief.loop().coolantL());
+        cents += roundedUp(tube.buy().priceCents(), brief.loop().tubeM());
+        cents += roundedUp(coolant.buy().priceCents(), brief.loop().coolantL());
         lead = Math.max(lead, Math.max(tube.buy().leadDays(), coolant.buy().leadDays()));
         return new Purchase(cents, lead);
+    }
+
+    /** In decimals as people write them: 1.1 m at 1.10 is 1.21, not a cent more. */
+    private static long roundedUp(long centsPerUnit, double units) {
+        return BigDecimal.valueOf(centsPerUnit)
+                .multiply(BigDecimal.valueOf(units))
+                .setScale(0, RoundingMode.CEILING)
+                .longValueExact();
     }
 
     /** The cheapest part a wish allows. */

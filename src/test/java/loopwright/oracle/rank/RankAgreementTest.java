@@ -64,6 +64,7 @@ class RankAgreementTest {
                 differences.add("seed " + seed + ": by " + by + " "
                         + ranked.build().layout().text() + " " + figures(ranked.build(), by) + " but enumerated "
                         + best);
+                return;
             }
         }
     }
