@@ -57,12 +57,6 @@ final class BuildWalk {
     /** Hands every build that can matter to the goal. */
     void walk(FoundLayout found, Chance chance, Build.Done done, Goal goal) {
         Task task = new Task(found, done, goal);
-        if (hopeless(
-                task,
-                cores.get(0),
-                boundOf(task.stacks(), task, fittings.dutiesPercent().get(0)))) {
-            return;
-        }
         for (int duty : fittings.dutiesPercent()) {
             List<Floor> floors = boundOf(task.stacks(), task, duty);
             for (Core core : cores) {
