@@ -1,5 +1,6 @@
 package loopwright.rank;
 
+import java.math.BigDecimal;
 import loopwright.catalog.brief.BriefLimits;
 import loopwright.loop.SoundPower;
 
@@ -19,7 +20,11 @@ record BuildLimits(long priceCents, int coolantOverRoomCentiK, SoundPower sound,
                 limits.budgetCents().orElse(Long.MAX_VALUE),
                 (int) Math.floor((limits.coolantMaxC() - limits.roomC()) * CENTI + 0.5),
                 limits.noiseMaxDBA().map(SoundPower::ofDBA).orElse(new SoundPower(Long.MAX_VALUE)),
-                limits.labourMaxH().map(h -> (int) Math.floor(h * MIN_PER_H)).orElse(Integer.MAX_VALUE),
+                limits.labourMaxH()
+                        .map(h -> BigDecimal.valueOf(h)
+                                .multiply(BigDecimal.valueOf(MIN_PER_H))
+                                .intValue())
+                        .orElse(Integer.MAX_VALUE),
                 limits.leadMaxDays().orElse(Integer.MAX_VALUE));
     }
 

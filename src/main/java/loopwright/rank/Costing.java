@@ -1,5 +1,7 @@
 package loopwright.rank;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import loopwright.catalog.brief.Terms;
 
 /**
@@ -31,12 +33,19 @@ final class Costing {
 
     /** The price of a sum. */
     long priceCents(long sumCents) {
-        return (long) Math.floor(sumCents * (100 + terms.contingencyPercent()) / 100 + 0.5);
+        return BigDecimal.valueOf(sumCents)
+                .multiply(BigDecimal.valueOf(terms.contingencyPercent()).add(BigDecimal.valueOf(100)))
+                .movePointLeft(2)
+                .setScale(0, RoundingMode.HALF_UP)
+                .longValueExact();
     }
 
     /** Days until handover: the longest lead time, then working days, then the longest cure. */
     int days(ModBill bill, int leadDays) {
-        double workH = labourMin(bill) / (double) MIN_PER_H;
-        return leadDays + (int) Math.ceil(workH / terms.workHPerDay()) + bill.waitDays();
+        BigDecimal minutesPerDay = BigDecimal.valueOf(terms.workHPerDay()).multiply(BigDecimal.valueOf(MIN_PER_H));
+        int workDays = BigDecimal.valueOf(labourMin(bill))
+                .divide(minutesPerDay, 0, RoundingMode.CEILING)
+                .intValueExact();
+        return leadDays + workDays + bill.waitDays();
     }
 }
