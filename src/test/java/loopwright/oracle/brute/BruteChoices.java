@@ -70,8 +70,7 @@ final class BruteChoices {
                             if (together(board, processor, memory, block)) {
                                 List<BruteBody> bodies = new ArrayList<>(parts.chassisBodies(mods));
                                 bodies.addAll(parts.boardBodies(board, memory, block, card));
-                                Chosen chosen =
-                                        new Chosen(List.of(board, processor, card, memory, block), bodies);
+                                Chosen chosen = new Chosen(List.of(board, processor, card, memory, block), bodies);
                                 powered(mods, board, processor, card, chosen, out);
                             }
                         }
@@ -95,12 +94,7 @@ final class BruteChoices {
     }
 
     private void powered(
-            Set<String> mods,
-            Board board,
-            Processor processor,
-            GraphicsCard card,
-            Chosen chosen,
-            List<Chosen> out) {
+            Set<String> mods, Board board, Processor processor, GraphicsCard card, Chosen chosen, List<Chosen> out) {
         for (Supply supply : role(Supply.class, brief.parts().supply())) {
             for (Pump pump : role(Pump.class, brief.loop().pumps())) {
                 long load = mW(processor.heat().worstW())
@@ -126,8 +120,7 @@ final class BruteChoices {
         }
     }
 
-    private void watered(
-            Set<String> mods, Supply supply, Pump pump, Chosen chosen, List<Chosen> out) {
+    private void watered(Set<String> mods, Supply supply, Pump pump, Chosen chosen, List<Chosen> out) {
         List<ToPlace> todo = new ArrayList<>();
         todo.add(new ToPlace(
                 Place.Holds.valueOf(supply.form().name()),
@@ -156,12 +149,7 @@ final class BruteChoices {
     private record ToPlace(Place.Holds form, java.util.function.Function<Place, BruteBody> at) {}
 
     private void place(
-            Set<String> mods,
-            List<ToPlace> todo,
-            int next,
-            List<Place> taken,
-            Chosen chosen,
-            List<Chosen> out) {
+            Set<String> mods, List<ToPlace> todo, int next, List<Place> taken, Chosen chosen, List<Chosen> out) {
         List<BruteBody> bodies = chosen.bodies();
         if (next == todo.size()) {
             out.add(new Chosen(chosen.parts(), List.copyOf(bodies)));

@@ -52,7 +52,8 @@ public final class BruteFits {
                 continue;
             }
             String looks = looks(chosen.bodies());
-            BruteWorld world = worlds.computeIfAbsent(looks, l -> new BruteWorld(chosen.bodies(), insideHmm, Fault.NONE));
+            BruteWorld world =
+                    worlds.computeIfAbsent(looks, l -> new BruteWorld(chosen.bodies(), insideHmm, Fault.NONE));
             if (stands.computeIfAbsent(looks, l -> world.standsWithoutStacks())) {
                 List<String> places = placings.computeIfAbsent(chosen.parts(), p -> new ArrayList<>());
                 if (!places.contains(looks)) {

@@ -31,7 +31,8 @@ final class BruteHangings {
         this.question = question;
         this.mods = mods;
         this.insideHmm = insideHmm;
-        this.range = new BruteRange(question.catalog(), question.brief().limits().freeAreaMin(), Fault.NONE);
+        this.range =
+                new BruteRange(question.catalog(), question.brief().limits().freeAreaMin(), Fault.NONE);
     }
 
     List<BruteHung> stacks(Mount mount) {
@@ -63,7 +64,8 @@ final class BruteHangings {
 
     private List<Fan> fans(Pattern pattern) {
         return BruteShape.candidates(
-                        question.catalog().all(Fan.class), question.brief().loop().fans())
+                        question.catalog().all(Fan.class),
+                        question.brief().loop().fans())
                 .stream()
                 .filter(f -> f.frame().sizeMm() == pattern.sizeMm())
                 .toList();
@@ -76,7 +78,8 @@ final class BruteHangings {
             if (!body(mount, shape).unknown()) {
                 first.putIfAbsent(shape.text(), shape);
                 real.computeIfAbsent(shape.text(), t -> new ArrayList<>())
-                        .add(new BruteHung.Real(radiators ? Optional.of(shape.radiator()) : Optional.empty(), shape.fan()));
+                        .add(new BruteHung.Real(
+                                radiators ? Optional.of(shape.radiator()) : Optional.empty(), shape.fan()));
             }
         }
         List<BruteHung> out = new ArrayList<>();
@@ -116,12 +119,7 @@ final class BruteHangings {
                 new Purchase(0, 0),
                 pattern,
                 new Radiator.Body(
-                        NOTHING,
-                        NOTHING,
-                        NOTHING,
-                        NOTHING,
-                        new Radiator.Seat(ScrewThread.M3, NOTHING, NOTHING),
-                        0),
+                        NOTHING, NOTHING, NOTHING, NOTHING, new Radiator.Seat(ScrewThread.M3, NOTHING, NOTHING), 0),
                 new Radiator.Ports(List.of(), Radiator.Metal.COPPER),
                 new Radiator.Core(1, 1, 1, 1));
     }

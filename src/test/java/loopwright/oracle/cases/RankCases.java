@@ -20,7 +20,7 @@ import loopwright.oracle.OracleCase;
 public final class RankCases {
 
     /** Most mods of a case, so that every subset can be walked. */
-    private static final int MODS = 6;
+    private static final int MODS = 5;
 
     private final Dice dice;
     private final OracleCase base;
@@ -37,7 +37,7 @@ public final class RankCases {
 
     private OracleCase draw(long seed) {
         Chassis chassis = chassis();
-        RankParts parts = new RankParts(dice);
+        RankParts parts = new RankParts(dice, chassis.mounts().size());
         TreeMap<String, Part> all = new TreeMap<>();
         base.catalog().parts().values().stream()
                 .filter(p -> !(p instanceof Chassis))
@@ -47,9 +47,8 @@ public final class RankCases {
         all.put(chassis.id(), chassis);
         Practice was = base.catalog().practice();
         Practice practice =
-                new Practice(was.room(), was.air(), new Practice.Heat(dice.oneOf(List.of(0.0, 5.0, 5.0, 12.5)), 20));
-        Catalog catalog =
-                new Catalog("generated", "EUR", all, base.catalog().standards(), practice);
+                new Practice(was.room(), was.air(), new Practice.Heat(dice.oneOf(List.of(0.0, 5.0, 5.0, 25.0)), 20));
+        Catalog catalog = new Catalog("generated", "EUR", all, base.catalog().standards(), practice);
         return new OracleCase(seed, catalog, chassis, brief());
     }
 
@@ -75,7 +74,10 @@ public final class RankCases {
     private Mount filtered(Mount was) {
         Optional<Double> filter = dice.chance(40) ? Optional.of(dice.oneOf(List.of(0.4, 0.6))) : Optional.empty();
         Mount.Opening opening = new Mount.Opening(
-                was.opening().freeArea(), was.opening().where(), filter, was.opening().outsideDepthMm());
+                was.opening().freeArea(),
+                was.opening().where(),
+                filter,
+                was.opening().outsideDepthMm());
         return new Mount(
                 was.id(),
                 was.panel(),
@@ -95,8 +97,8 @@ public final class RankCases {
                 dice.chance(20) ? Optional.of(0.9) : Optional.empty(),
                 Optional.of(share),
                 Optional.empty());
-        Mod.Effect effect = new Mod.Effect(
-                List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(airway));
+        Mod.Effect effect =
+                new Mod.Effect(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(airway));
         return mod(id, Mod.Kind.CHANGE_FILTER, new Mod.Rules(requires, List.of()), effect);
     }
 
@@ -141,7 +143,7 @@ public final class RankCases {
                 dice.chance(50) ? 80 : dice.between(38, 65) + 0.25,
                 dice.chance(35) ? Optional.of(dice.between(18, 38) + 0.5) : Optional.empty(),
                 dice.chance(25) ? Optional.of(dice.between(21, 32) / 5.0) : Optional.empty(),
-                dice.chance(30) ? Optional.of(dice.between(5, 12)) : Optional.empty(),
+                dice.chance(30) ? Optional.of(dice.between(5, 14)) : Optional.empty(),
                 was.limits().freeAreaMin(),
                 was.limits().mods());
         Terms terms = new Terms(
@@ -150,7 +152,7 @@ public final class RankCases {
                 dice.oneOf(List.of(0.0, 5.0, 7.5, 8.3)),
                 dice.oneOf(List.of(240, 222, 252)),
                 dice.oneOf(List.of(8.0, 2.4, 0.7)),
-                dice.oneOf(List.of(50, 50, 40, 25)),
+                dice.oneOf(List.of(50, 50, 50, 40)),
                 was.terms().supplyHeadroomPercent());
         return new Brief(
                 was.id(), was.title(), was.client(), was.chassis(), was.parts(), RankParts.loop(dice), limits, terms);

@@ -22,11 +22,16 @@ import loopwright.quantity.Dimension;
 final class RankParts {
     private final Dice dice;
     private final List<Part> all = new ArrayList<>();
+    private final int many;
+
+    /** Whether one port of each radiator is in the middle: there, unknown and known look alike. */
     private final boolean middlePorts;
 
-    RankParts(Dice dice) {
+    /** Parts for so many mounts: with three, fewer of a kind, as every combination is walked. */
+    RankParts(Dice dice, int mounts) {
         this.dice = dice;
-        this.middlePorts = dice.chance(10);
+        this.many = mounts < 3 ? 2 : 1;
+        this.middlePorts = dice.chance(25);
     }
 
     /** Coarse prices, so that builds tie. */
@@ -56,9 +61,9 @@ final class RankParts {
         if (part instanceof Radiator radiator) {
             repeat(2, n -> all.add(radiator(radiator, n)));
         } else if (part instanceof Fan fan) {
-            repeat(2, n -> all.add(fan(fan, n)));
+            repeat(many, n -> all.add(fan(fan, n)));
         } else if (part instanceof Pump pump) {
-            repeat(2, n -> all.add(pump(pump, n)));
+            repeat(many, n -> all.add(pump(pump, n)));
         } else if (part instanceof Supply s) {
             all.add(new Supply(
                     s.id(), s.id(), s.variantOf(), buy(dice), s.form(), s.body(), s.plugRoomMm(), s.output()));
@@ -73,7 +78,8 @@ final class RankParts {
                 all.add(wet(card));
             }
         } else if (part instanceof Cover c) {
-            all.add(new Cover(c.id(), c.id(), c.variantOf(), buy(dice), c.body(), c.skin(), c.fixing()));
+            Purchase buy = new Purchase(dice.between(1, 9) * 500L, dice.oneOf(List.of(2, 6, 14)));
+            all.add(new Cover(c.id(), c.id(), c.variantOf(), buy, c.body(), c.skin(), c.fixing()));
         } else {
             all.add(part);
         }
@@ -93,7 +99,7 @@ final class RankParts {
     private Radiator radiator(Radiator was, int n) {
         List<Radiator.Port> ports = new ArrayList<>();
         for (Radiator.Port port : was.ports().at()) {
-            Dimension aside = n > 0 && dice.chance(30) ? Dimension.UNKNOWN : Dimension.ofHmm(0);
+            Dimension aside = n > 0 && dice.chance(50) ? Dimension.UNKNOWN : Dimension.ofHmm(0);
             ports.add(
                     middlePorts && ports.isEmpty()
                             ? new Radiator.Port(port.face(), port.fromFanAreaMm(), aside)

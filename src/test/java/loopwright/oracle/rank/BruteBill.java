@@ -48,10 +48,7 @@ record BruteBill(long labourMin, long cents, int waitDays, int coverLeadDays) {
     /** Days until handover. */
     long days(int longestLeadDays, Terms terms) {
         long working = BigDecimal.valueOf(labourMin)
-                .divide(
-                        BigDecimal.valueOf(terms.workHPerDay()).multiply(MIN_PER_H),
-                        0,
-                        RoundingMode.CEILING)
+                .divide(BigDecimal.valueOf(terms.workHPerDay()).multiply(MIN_PER_H), 0, RoundingMode.CEILING)
                 .longValueExact();
         return longestLeadDays + working + waitDays;
     }

@@ -35,12 +35,7 @@ final class BruteBuilds {
     private final double riseK;
 
     BruteBuilds(
-            OracleCase question,
-            BruteFits fits,
-            BruteAir air,
-            CoolingModel model,
-            BruteKept kept,
-            RankFault fault) {
+            OracleCase question, BruteFits fits, BruteAir air, CoolingModel model, BruteKept kept, RankFault fault) {
         this.question = question;
         this.fits = fits;
         this.air = air;
@@ -63,8 +58,7 @@ final class BruteBuilds {
             return;
         }
         List<BruteHung> inOrder = new ArrayList<>(hung);
-        inOrder.sort(Comparator.comparingInt(
-                h -> question.chassis().mounts().indexOf(h.mount())));
+        inOrder.sort(Comparator.comparingInt(h -> question.chassis().mounts().indexOf(h.mount())));
         List<AirPath> paths = inOrder.stream().map(h -> air.path(fits, h)).toList();
         for (int duty : BruteAir.dutiesPercent(terms.dutyStepPercent())) {
             boolean kept = parts(

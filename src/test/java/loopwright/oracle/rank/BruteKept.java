@@ -34,7 +34,8 @@ final class BruteKept {
             unbeaten.put(point, fault == RankFault.TIES_DROPPED ? 1 : equal + 1);
             return;
         }
-        for (RankAnswer.Point has : unbeaten.headMap(new RankAnswer.Point(point.priceCents() + 1, 0)).keySet()) {
+        for (RankAnswer.Point has : unbeaten.headMap(new RankAnswer.Point(point.priceCents() + 1, 0))
+                .keySet()) {
             if (has.beats(point)) {
                 return;
             }

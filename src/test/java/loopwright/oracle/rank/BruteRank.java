@@ -65,8 +65,7 @@ final class BruteRank implements Function<OracleCase, RankAnswer> {
         private static boolean isDrawn(List<Mod> mods) {
             return mods.stream()
                     .allMatch(mod -> changes(mod.effect())
-                            || mods.stream()
-                                    .anyMatch(m -> m.rules().requires().contains(mod.id())));
+                            || mods.stream().anyMatch(m -> m.rules().requires().contains(mod.id())));
         }
 
         private static boolean changes(Mod.Effect e) {

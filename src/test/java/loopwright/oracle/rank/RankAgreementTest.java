@@ -87,11 +87,7 @@ class RankAgreementTest {
     private static BruteFigures.ListFigures figures(Build build, By by) {
         Build.Outcome o = build.outcome();
         return new BruteFigures(
-                        o.priceCents(),
-                        o.coolantOverRoomCentiK(),
-                        o.sound().millionths(),
-                        o.labourMin(),
-                        o.days())
+                        o.priceCents(), o.coolantOverRoomCentiK(), o.sound().millionths(), o.labourMin(), o.days())
                 .listed(by);
     }
 }
