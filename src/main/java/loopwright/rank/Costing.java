@@ -46,6 +46,6 @@ final class Costing {
         int workDays = BigDecimal.valueOf(labourMin(bill))
                 .divide(minutesPerDay, 0, RoundingMode.CEILING)
                 .intValueExact();
-        return leadDays + workDays + bill.waitDays();
+        return Math.max(leadDays, bill.leadDays()) + workDays + bill.waitDays();
     }
 }

@@ -3,6 +3,7 @@ package loopwright.rank;
 import java.util.Comparator;
 import java.util.List;
 import loopwright.catalog.Catalog;
+import loopwright.catalog.basis.Purchase;
 import loopwright.catalog.chassis.Chassis;
 import loopwright.catalog.chassis.Mod;
 import loopwright.catalog.chassis.RaisedCover;
@@ -15,6 +16,7 @@ import loopwright.fit.ModSet;
  * @param labourMin hands-on minutes at the case, paint not included
  * @param paintMin hands-on minutes of paint for what shows
  * @param waitDays days that nobody works: the longest of its mods, since they cure side by side
+ * @param leadDays the longest lead time of its bought covers
  * @param materialCents material and bought covers
  * @param visibleCuts cuts that show
  * @param hiddenCuts cuts that do not
@@ -25,6 +27,7 @@ public record ModBill(
         int labourMin,
         int paintMin,
         int waitDays,
+        int leadDays,
         long materialCents,
         int visibleCuts,
         int hiddenCuts,
@@ -34,16 +37,17 @@ public record ModBill(
     /** The bill of a mod set. */
     public static ModBill of(Catalog catalog, Chassis chassis, ModSet set) {
         List<Mod> mods = set.mods(chassis);
-        long covers = mods.stream()
+        List<Purchase> covers = mods.stream()
                 .flatMap(m -> m.effect().covers().stream())
                 .map(RaisedCover::cover)
-                .mapToLong(id -> catalog.part(Cover.class, id).buy().priceCents())
-                .sum();
+                .map(id -> catalog.part(Cover.class, id).buy())
+                .toList();
         return new ModBill(
                 mods.stream().mapToInt(m -> m.work().labourMin()).sum(),
                 mods.stream().mapToInt(m -> m.work().paintMin()).sum(),
                 mods.stream().mapToInt(m -> m.work().waitDays()).max().orElse(0),
-                covers + mods.stream().mapToLong(m -> m.work().materialCents()).sum(),
+                covers.stream().mapToInt(Purchase::leadDays).max().orElse(0),
+                covers.stream().mapToLong(Purchase::priceCents).sum() + mods.stream().mapToLong(m -> m.work().materialCents()).sum(),
                 mods.stream().mapToInt(m -> m.look().visibleCuts()).sum(),
                 mods.stream().mapToInt(m -> m.look().hiddenCuts()).sum(),
                 mods.stream()
