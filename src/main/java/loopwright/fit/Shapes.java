@@ -83,9 +83,11 @@ public record Shapes(List<Shape> all, Map<String, List<Radiator>> radiators, Map
         return sizeMm + "/" + thickness.valueHmm();
     }
 
-    /** The radiators that a shape stands for, in order of id. */
+    /** The radiators that a shape stands for, in order of id: those with an unknown dimension do not count as fitting. */
     public List<Radiator> radiatorsOf(Shape shape) {
-        return radiators.getOrDefault(shape.outline().text(), List.of());
+        return radiators.getOrDefault(shape.outline().text(), List.of()).stream()
+                .filter(r -> RadiatorOutline.of(r).isKnown())
+                .toList();
     }
 
     /** The fans that a shape stands for, in order of id. */
