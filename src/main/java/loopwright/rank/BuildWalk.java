@@ -76,7 +76,7 @@ final class BuildWalk {
     private List<Floor> boundOf(List<Stack> stacks, Task task, int duty) {
         List<Floor> out = new ArrayList<>();
         for (Stack stack : stacks) {
-            List<Fitting> all = fittings.of(stack, task.done().mods(), duty);
+            List<Fitting> all = fittings.of(stack, task.done().mods(), duty, false);
             out.add(new Floor(
                     all.stream().mapToLong(Fitting::cents).min().orElse(Long.MAX_VALUE / 4),
                     all.stream().mapToDouble(Fitting::conductanceWPerK).max().orElse(0),
@@ -155,7 +155,8 @@ final class BuildWalk {
             return;
         }
         int at = picked.size();
-        for (Fitting fitting : fittings.of(airflow.stacks().get(at), task.done().mods(), duty)) {
+        for (Fitting fitting :
+                fittings.of(airflow.stacks().get(at), task.done().mods(), duty, at == airflow.exhaust())) {
             List<Floor> tighter = new ArrayList<>(floors);
             tighter.set(
                     at,

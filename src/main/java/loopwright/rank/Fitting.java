@@ -24,9 +24,11 @@ record Fitting(
         SoundPower sound) {
 
     /** Whether another costs strictly less and is no worse in anything a build is judged by. */
-    boolean isBeatenBy(Fitting other) {
+    boolean isBeatenBy(Fitting other, boolean blowsOut) {
+        boolean conductsNoWorse =
+                blowsOut ? other.conductanceWPerK == conductanceWPerK : other.conductanceWPerK >= conductanceWPerK;
         return other.cents < cents
-                && other.conductanceWPerK >= conductanceWPerK
+                && conductsNoWorse
                 && other.sound.compareTo(sound) <= 0
                 && other.leadDays <= leadDays;
     }

@@ -43,14 +43,18 @@ final class Fittings {
         return List.copyOf(out);
     }
 
-    /** The fittings of a stack at a duty with a mod set, without those that another beats whatever the rest. */
-    List<Fitting> of(Stack stack, ModSet mods, int dutyPercent) {
+    /**
+     * The fittings of a stack at a duty with a mod set, without those that another beats whatever the rest.
+     *
+     * @param blowsOut whether it breathes warmed air: then more conductance may be hotter, and is no reason to leave out less
+     */
+    List<Fitting> of(Stack stack, ModSet mods, int dutyPercent, boolean blowsOut) {
         AirPath path = air.path(stack.frame().mount(), stack.shape().pattern(), mods);
-        String key = stack.frame().index() + stack.shape().text() + path + dutyPercent;
-        return known.computeIfAbsent(key, k -> make(stack, path, dutyPercent));
+        String key = stack.frame().index() + stack.shape().text() + path + dutyPercent + blowsOut;
+        return known.computeIfAbsent(key, k -> make(stack, path, dutyPercent, blowsOut));
     }
 
-    private List<Fitting> make(Stack stack, AirPath path, int dutyPercent) {
+    private List<Fitting> make(Stack stack, AirPath path, int dutyPercent, boolean blowsOut) {
         List<Fitting> all = new ArrayList<>();
         int layers = stack.shape().arrangement().fanLayers();
         for (Fan fan : fitCase.shapes().fansOf(stack.shape())) {
@@ -80,7 +84,9 @@ final class Fittings {
                         sound));
             }
         }
-        return all.stream().filter(f -> all.stream().noneMatch(f::isBeatenBy)).toList();
+        return all.stream()
+                .filter(f -> all.stream().noneMatch(o -> f.isBeatenBy(o, blowsOut)))
+                .toList();
     }
 
     private double conductance(Radiator radiator, FanBank bank, AirPath path) {

@@ -47,7 +47,8 @@ public record ModBill(
                 mods.stream().mapToInt(m -> m.work().paintMin()).sum(),
                 mods.stream().mapToInt(m -> m.work().waitDays()).max().orElse(0),
                 covers.stream().mapToInt(Purchase::leadDays).max().orElse(0),
-                covers.stream().mapToLong(Purchase::priceCents).sum() + mods.stream().mapToLong(m -> m.work().materialCents()).sum(),
+                covers.stream().mapToLong(Purchase::priceCents).sum()
+                        + mods.stream().mapToLong(m -> m.work().materialCents()).sum(),
                 mods.stream().mapToInt(m -> m.look().visibleCuts()).sum(),
                 mods.stream().mapToInt(m -> m.look().hiddenCuts()).sum(),
                 mods.stream()
