@@ -32,7 +32,6 @@ class RankCensusTest {
                 several,
                 tie,
                 RankAgreementTest.SEEDS);
-        System.out.println(seen);
         assertThat(bite * 3).as(seen).isGreaterThanOrEqualTo(RankAgreementTest.SEEDS);
         assertThat(several).as(seen).isGreaterThan(RankAgreementTest.SEEDS / 3);
         assertThat(tie).as(seen).isGreaterThan(RankAgreementTest.SEEDS / 10);
