@@ -40,9 +40,27 @@ final class BruteChoices {
         brief.parts().drives().forEach(id -> drives.add(catalog.part(Drive.class, id)));
     }
 
+    /**
+     * Parts and the bodies that they put into the case.
+     *
+     * @param parts board, processor, card, memory, block, supply, pump, and reservoir where there is one
+     */
+    record Chosen(List<Part> parts, List<BruteBody> bodies) {
+        Chosen and(Part... more) {
+            List<Part> all = new ArrayList<>(parts);
+            all.addAll(List.of(more));
+            return new Chosen(List.copyOf(all), bodies);
+        }
+    }
+
     /** Bodies of every choice for a mod set; pairs are not looked at yet. */
     List<List<BruteBody>> worlds(Set<String> mods) {
-        List<List<BruteBody>> out = new ArrayList<>();
+        return choices(mods).stream().map(Chosen::bodies).toList();
+    }
+
+    /** Every choice of parts and places for a mod set; pairs are not looked at yet. */
+    List<Chosen> choices(Set<String> mods) {
+        List<Chosen> out = new ArrayList<>();
         Wanted want = brief.parts();
         for (Board board : role(Board.class, Optional.of(want.board()))) {
             for (Processor processor : role(Processor.class, Optional.of(want.processor()))) {
@@ -52,7 +70,8 @@ final class BruteChoices {
                             if (together(board, processor, memory, block)) {
                                 List<BruteBody> bodies = new ArrayList<>(parts.chassisBodies(mods));
                                 bodies.addAll(parts.boardBodies(board, memory, block, card));
-                                powered(mods, board, processor, card, bodies, out);
+                                Chosen chosen = new Chosen(List.of(board, processor, card, memory, block), bodies);
+                                powered(mods, board, processor, card, chosen, out);
                             }
                         }
                     }
@@ -75,12 +94,7 @@ final class BruteChoices {
     }
 
     private void powered(
-            Set<String> mods,
-            Board board,
-            Processor processor,
-            GraphicsCard card,
-            List<BruteBody> bodies,
-            List<List<BruteBody>> out) {
+            Set<String> mods, Board board, Processor processor, GraphicsCard card, Chosen chosen, List<Chosen> out) {
         for (Supply supply : role(Supply.class, brief.parts().supply())) {
             for (Pump pump : role(Pump.class, brief.loop().pumps())) {
                 long load = mW(processor.heat().worstW())
@@ -100,14 +114,13 @@ final class BruteChoices {
                         && o.cardEightPinPlugs() >= card.power().eightPinPlugs()
                         && o.cardSixteenPinPlugs() >= card.power().sixteenPinPlugs()
                         && o.sataPlugs() >= sata) {
-                    watered(mods, supply, pump, bodies, out);
+                    watered(mods, supply, pump, chosen.and(supply, pump), out);
                 }
             }
         }
     }
 
-    private void watered(
-            Set<String> mods, Supply supply, Pump pump, List<BruteBody> bodies, List<List<BruteBody>> out) {
+    private void watered(Set<String> mods, Supply supply, Pump pump, Chosen chosen, List<Chosen> out) {
         List<ToPlace> todo = new ArrayList<>();
         todo.add(new ToPlace(
                 Place.Holds.valueOf(supply.form().name()),
@@ -122,28 +135,24 @@ final class BruteChoices {
                 Place.Holds.valueOf(pump.kind().name()),
                 p -> BruteParts.placed(p, pump.body(), pump.water().portRoomMm())));
         if (pump.kind() == Pump.Kind.PUMP_RESERVOIR) {
-            place(mods, todo, 0, new ArrayList<>(), bodies, out);
+            place(mods, todo, 0, new ArrayList<>(), chosen, out);
             return;
         }
         for (Reservoir reservoir : role(Reservoir.class, brief.loop().reservoirs())) {
             List<ToPlace> all = new ArrayList<>(todo);
             all.add(new ToPlace(
                     Place.Holds.RESERVOIR, p -> BruteParts.placed(p, reservoir.body(), reservoir.portRoomMm())));
-            place(mods, all, 0, new ArrayList<>(), bodies, out);
+            place(mods, all, 0, new ArrayList<>(), chosen.and(reservoir), out);
         }
     }
 
     private record ToPlace(Place.Holds form, java.util.function.Function<Place, BruteBody> at) {}
 
     private void place(
-            Set<String> mods,
-            List<ToPlace> todo,
-            int next,
-            List<Place> taken,
-            List<BruteBody> bodies,
-            List<List<BruteBody>> out) {
+            Set<String> mods, List<ToPlace> todo, int next, List<Place> taken, Chosen chosen, List<Chosen> out) {
+        List<BruteBody> bodies = chosen.bodies();
         if (next == todo.size()) {
-            out.add(List.copyOf(bodies));
+            out.add(new Chosen(chosen.parts(), List.copyOf(bodies)));
             return;
         }
         for (Place place : chassis.inside().places()) {
@@ -152,7 +161,7 @@ final class BruteChoices {
             }
             taken.add(place);
             bodies.add(todo.get(next).at().apply(place));
-            place(mods, todo, next + 1, taken, bodies, out);
+            place(mods, todo, next + 1, taken, chosen, out);
             bodies.remove(bodies.size() - 1);
             taken.remove(place);
         }

@@ -159,7 +159,7 @@ final class BruteRange {
         return depth >= catalog.practice().air().outsideDepthMinMm().valueHmm();
     }
 
-    private double freeArea(Mount mount, int fanMm, List<Mod> mods, Ruler ruler) {
+    double freeArea(Mount mount, int fanMm, List<Mod> mods, Ruler ruler) {
         double best = mount.opening().freeArea();
         for (Mod mod : mods) {
             for (Airway airway : mod.effect().airways()) {

@@ -22,7 +22,13 @@ record BruteShape(Radiator radiator, Fan fan, Way way, boolean portsHigh) {
         PUSH_PULL,
         COVER_PUSH,
         COVER_PUSH_PULL,
-        COVER_RADIATOR;
+        COVER_RADIATOR,
+        /** A bare row of fans; the radiator is then a stand-in of no size. */
+        FANS_ONLY;
+
+        /** The ways to hang a radiator. */
+        static final List<Way> OF_RADIATORS =
+                List.of(PUSH, PULL, PUSH_PULL, COVER_PUSH, COVER_PUSH_PULL, COVER_RADIATOR);
 
         boolean usesCover() {
             return name().startsWith("COVER");
@@ -62,7 +68,7 @@ record BruteShape(Radiator radiator, Fan fan, Way way, boolean portsHigh) {
                 if (fan.frame().sizeMm() != radiator.pattern().sizeMm()) {
                     continue;
                 }
-                for (Way way : Way.values()) {
+                for (Way way : Way.OF_RADIATORS) {
                     for (boolean high : new boolean[] {false, true}) {
                         BruteShape shape = new BruteShape(radiator, fan, way, high);
                         out.putIfAbsent(shape.text() + shape.unknowns(), shape);
@@ -89,7 +95,7 @@ record BruteShape(Radiator radiator, Fan fan, Way way, boolean portsHigh) {
         return text.toString();
     }
 
-    private static <P extends Part> List<P> candidates(List<P> all, java.util.Optional<Choice> choice) {
+    static <P extends Part> List<P> candidates(List<P> all, java.util.Optional<Choice> choice) {
         if (choice.isEmpty() || choice.get().anyOf().isEmpty()) {
             return all;
         }

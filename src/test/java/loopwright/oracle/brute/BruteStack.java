@@ -63,6 +63,7 @@ final class BruteStack {
                 d += fanHmm + radHmm;
                 box(-half, half, -halfFan, halfFan, d, d + fanHmm, false, need);
             }
+            case FANS_ONLY -> box(-half, half, -halfFan, halfFan, d, d + fanHmm, false, need);
             case COVER_PUSH -> radiator(d, radHmm);
             case COVER_PUSH_PULL -> {
                 radiator(d, radHmm);

@@ -1,0 +1,78 @@
+package loopwright.oracle.rank;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import loopwright.catalog.brief.Choice;
+import loopwright.catalog.part.Coolant;
+import loopwright.catalog.part.Drive;
+import loopwright.catalog.part.GraphicsCard;
+import loopwright.catalog.part.Part;
+import loopwright.catalog.part.Processor;
+import loopwright.catalog.part.Pump;
+import loopwright.catalog.part.Tube;
+import loopwright.loop.Duty;
+import loopwright.loop.Sound;
+import loopwright.loop.SoundPower;
+import loopwright.oracle.OracleCase;
+
+/** What everything but radiators, fans and mods comes to, for one choice of parts. */
+record BruteCore(List<Part> parts, long cents, double heatW, long soundMillionths, int leadDays) {
+
+    static BruteCore of(OracleCase question, List<Part> parts) {
+        long cents = question.chassis().buy().priceCents();
+        int lead = question.chassis().buy().leadDays();
+        for (Part part : parts) {
+            cents += part.buy().priceCents();
+            lead = Math.max(lead, part.buy().leadDays());
+        }
+        for (String id : question.brief().parts().drives()) {
+            Drive drive = question.catalog().part(Drive.class, id);
+            cents += drive.buy().priceCents();
+            lead = Math.max(lead, drive.buy().leadDays());
+        }
+        Tube tube = cheapest(
+                question.catalog().all(Tube.class), question.brief().loop().tube());
+        Coolant coolant = cheapest(
+                question.catalog().all(Coolant.class), question.brief().loop().coolant());
+        cents += up(tube.buy().priceCents(), question.brief().loop().tubeM());
+        cents += up(coolant.buy().priceCents(), question.brief().loop().coolantL());
+        lead = Math.max(lead, Math.max(tube.buy().leadDays(), coolant.buy().leadDays()));
+        Pump pump = only(Pump.class, parts);
+        GraphicsCard card = only(GraphicsCard.class, parts);
+        double heat = only(Processor.class, parts).heat().worstW();
+        heat += card.cooling() == GraphicsCard.Cooling.BLOCK ? card.power().worstW() : 0;
+        heat += pump.electric().heatToCoolantW();
+        long sound = SoundPower.ofDBA(Sound.levelDBA(pump, new Duty(60))).millionths();
+        return new BruteCore(parts, cents, heat, sound, lead);
+    }
+
+    private static long up(long centsPerUnit, double units) {
+        return BigDecimal.valueOf(centsPerUnit)
+                .multiply(BigDecimal.valueOf(units))
+                .setScale(0, RoundingMode.CEILING)
+                .longValueExact();
+    }
+
+    private static <P extends Part> P cheapest(List<P> all, Choice allowed) {
+        P best = null;
+        for (P part : all) {
+            boolean may = allowed.anyOf().isEmpty() || allowed.anyOf().contains(part.id());
+            if (may && (best == null || part.buy().priceCents() < best.buy().priceCents())) {
+                best = part;
+            }
+        }
+        if (best == null) {
+            throw new IllegalArgumentException("nothing is allowed by " + allowed);
+        }
+        return best;
+    }
+
+    private static <P extends Part> P only(Class<P> kind, List<Part> parts) {
+        return parts.stream()
+                .filter(kind::isInstance)
+                .map(kind::cast)
+                .findFirst()
+                .orElseThrow();
+    }
+}
