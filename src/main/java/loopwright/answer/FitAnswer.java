@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import loopwright.fit.FitCase;
 import loopwright.fit.FitResult;
 import loopwright.fit.FitSearch;
@@ -33,7 +34,7 @@ public final class FitAnswer {
     private final WitnessFinder finder;
     private final StackAir air;
     private final Map<String, Double> conductances = new HashMap<>();
-    private Optional<String> cutShort = Optional.empty();
+    private final AtomicReference<Optional<String>> cutShort = new AtomicReference<>(Optional.empty());
 
     /**
      * Searches.
@@ -96,7 +97,7 @@ public final class FitAnswer {
     public Optional<String> incompleteBecause() {
         return result.incompleteBecause()
                 .map(b -> b.equals("interrupted") ? halt.because().orElse(b) : b)
-                .or(() -> cutShort);
+                .or(cutShort::get);
     }
 
     /**
