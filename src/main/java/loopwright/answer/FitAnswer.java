@@ -106,10 +106,10 @@ public final class FitAnswer {
      */
     public boolean stopsHere() {
         boolean grace = !result.isComplete() && System.nanoTime() - searchedNs < GRACE_NS;
-        if (cutShort.isEmpty() && !grace) {
-            cutShort = halt.because();
+        if (!grace) {
+            cutShort.compareAndSet(Optional.empty(), halt.because());
         }
-        return cutShort.isPresent();
+        return cutShort.get().isPresent();
     }
 
     /** The best way to have a layout with a mod set, re-checked. */
