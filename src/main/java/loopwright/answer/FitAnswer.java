@@ -107,7 +107,7 @@ public final class FitAnswer {
     public boolean stopsHere() {
         boolean grace = !result.isComplete() && System.nanoTime() - searchedNs < GRACE_NS;
         if (!grace) {
-            cutShort.compareAndSet(Optional.empty(), halt.because());
+            cutShort.updateAndGet(b -> b.isPresent() ? b : halt.because());
         }
         return cutShort.get().isPresent();
     }

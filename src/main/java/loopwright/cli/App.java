@@ -17,14 +17,19 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "loopwright",
         description =
-                "Plans liquid-cooled computers in modified cases: which radiator layouts fit, and what has to come out"
-                        + " or be cut for them.%n",
-        subcommands = {FitCommand.class, RankCommand.class, CheckCommand.class, CompletionCommand.class},
+        subcommands = {
+            FitCommand.class,
+            UnlockCommand.class,
+            RankCommand.class,
+            CheckCommand.class,
+            CompletionCommand.class
+        },
         versionProvider = Version.class,
         mixinStandardHelpOptions = true,
         footerHeading = "%nExamples:%n",
         footer = {
             "  loopwright fit scenarios/demo.yaml",
+            "  loopwright unlock scenarios/demo.yaml --mount floor",
             "  loopwright check scenarios",
             "  loopwright completion > loopwright.bash"
         })
@@ -75,6 +80,6 @@ public final class App implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "a command is missing: fit, check or completion");
+        throw new ParameterException(spec.commandLine(), "a command is missing: fit, unlock, check or completion");
     }
 }

@@ -8,6 +8,8 @@ import loopwright.catalog.Catalog;
 import loopwright.catalog.CatalogReader;
 import loopwright.catalog.brief.Brief;
 import loopwright.catalog.chassis.Chassis;
+import loopwright.catalog.chassis.Mod;
+import loopwright.catalog.chassis.Mount;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -93,6 +95,42 @@ final class BriefOptions {
         if (!key.matches("[2-9a-z]{5}-[2-9a-z]{5}")) {
             throw new ParameterException(
                     spec.commandLine(), "a layout's key reads like 4eiwb-4iu6c, not \"" + key + "\"");
+        }
+    }
+
+    /** Refuses mods to be done that a chassis asked about lacks, and mods not to be done that every one lacks. */
+    void requireMods(Asked asked, List<String> with, List<String> without) {
+        KnownId anyMod = known(
+                "mod",
+                asked.chassis().stream()
+                        .flatMap(c -> c.mods().stream().map(Mod::id))
+                        .distinct()
+                        .toList());
+        without.forEach(anyMod::require);
+        for (Chassis each : asked.chassis()) {
+            KnownId mod = known(
+                    "mod of " + each.id(), each.mods().stream().map(Mod::id).toList());
+            with.forEach(mod::require);
+        }
+    }
+
+    /** Refuses mounts that no chassis asked about has. */
+    void requireMounts(Asked asked, List<String> mounts) {
+        KnownId mount = known(
+                "mount",
+                asked.chassis().stream()
+                        .flatMap(c -> c.mounts().stream().map(Mount::id))
+                        .distinct()
+                        .toList());
+        mounts.forEach(mount::require);
+    }
+
+    /** Refuses a number out of range. */
+    void requireWithin(String option, int number, int least, int most) {
+        if (number < least || number > most) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    option + " must be at least " + least + " and at most " + most + " but was " + number);
         }
     }
 

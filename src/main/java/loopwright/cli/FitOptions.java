@@ -8,7 +8,6 @@ import java.util.OptionalLong;
 import loopwright.answer.FitView;
 import loopwright.catalog.chassis.Chassis;
 import loopwright.catalog.chassis.Mod;
-import loopwright.catalog.chassis.Mount;
 import loopwright.cli.BriefOptions.Asked;
 import loopwright.cli.BriefOptions.Format;
 import loopwright.fit.FitWish;
@@ -66,26 +65,8 @@ final class FitOptions {
 
     /** Refuses ids that no chassis asked about has, and numbers below 1. */
     void check(BriefOptions about, Asked asked) {
-        KnownId anyMod = about.known(
-                "mod",
-                asked.chassis().stream()
-                        .flatMap(c -> c.mods().stream().map(Mod::id))
-                        .distinct()
-                        .toList());
-        without.forEach(anyMod::require);
-        for (Chassis chassis : asked.chassis()) {
-            KnownId mod = about.known(
-                    "mod of " + chassis.id(),
-                    chassis.mods().stream().map(Mod::id).toList());
-            with.forEach(mod::require);
-        }
-        KnownId mount = about.known(
-                "mount",
-                asked.chassis().stream()
-                        .flatMap(c -> c.mounts().stream().map(Mount::id))
-                        .distinct()
-                        .toList());
-        mounts.forEach(mount::require);
+        about.requireMods(asked, with, without);
+        about.requireMounts(asked, mounts);
         about.requirePositive("--top", top);
         layout.ifPresent(about::requireKey);
         limit.ifPresent(n -> about.requirePositive("--limit", n));

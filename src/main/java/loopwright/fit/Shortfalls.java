@@ -22,6 +22,9 @@ public final class Shortfalls {
     /** Nothing in a machine overlaps by more, 10 m. */
     private static final int LOWEST = -1_000_000;
 
+    /** Said where a stack could hang, but the brief's parts find no places with any mod set. */
+    private static final String NO_PLACES = "the parts do not all fit in, whatever hangs there";
+
     private final FitSearch search;
     private final Map<Long, Integer> pairMargins = new HashMap<>();
     private final Map<Integer, Integer> wallMargins = new HashMap<>();
@@ -48,6 +51,7 @@ public final class Shortfalls {
         Optional<Best> best = Optional.empty();
         Seating.Hindrance mildest = Seating.Hindrance.NO_SEAT;
         ModSet mildestWith = ModSet.NONE;
+        boolean couldHang = false;
         Set<List<Object>> seen = new HashSet<>();
         for (ModWorld world : search.worlds()) {
             Scene scene = search.maker().scene(world, Knowledge.KNOWN_ONLY);
@@ -64,12 +68,13 @@ public final class Shortfalls {
                     mildest = hindrance == Seating.Hindrance.NONE ? mildest : hindrance;
                 }
                 if (hindrance == Seating.Hindrance.NONE) {
+                    couldHang = true;
                     best = improve(best, frame, shape, about, scene);
                 }
             }
         }
         if (best.isEmpty()) {
-            return new Shortfall(Optional.empty(), mildest.text(), mildestWith);
+            return new Shortfall(Optional.empty(), couldHang ? NO_PLACES : mildest.text(), mildestWith);
         }
         return told(best.get());
     }

@@ -19,6 +19,6 @@ public enum Ink {
         }
         String out = line.replaceFirst("\\bTIGHT\\b", YELLOW + "TIGHT" + OFF)
                 .replaceFirst("\\bINCOMPLETE\\b", RED + "INCOMPLETE" + OFF);
-        return out.matches("(?s)(FIT|[A-Z]{1,3}) .*") ? out.replaceFirst("^[A-Z]+", BOLD + "$0" + OFF) : out;
+        return out.matches("(?s)(FIT|UNLOCK|[A-Z]{1,3}) .*") ? out.replaceFirst("^[A-Z]+", BOLD + "$0" + OFF) : out;
     }
 }

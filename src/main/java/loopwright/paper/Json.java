@@ -9,6 +9,7 @@ import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
 import tools.jackson.databind.ObjectWriter;
 import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.NullNode;
 
 /** One JSON document, written piece by piece, so that a long answer need not be in memory as a whole. */
 final class Json {
@@ -19,6 +20,9 @@ final class Json {
             .build()
             .writer()
             .with(new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n")));
+
+    /** Null, for a figure that there is not. */
+    static final Object NOTHING = NullNode.getInstance();
 
     private final JsonGenerator generator;
     private final Writer out;

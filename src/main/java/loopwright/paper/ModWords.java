@@ -5,6 +5,7 @@ import java.util.stream.Collectors;
 import loopwright.catalog.chassis.Chassis;
 import loopwright.catalog.chassis.Mod;
 import loopwright.fit.ModSet;
+import loopwright.rank.ModBill;
 
 /** A mod set in the builder's words. */
 final class ModWords {
@@ -42,5 +43,24 @@ final class ModWords {
             return "cuts: none";
         }
         return "cuts: " + (seen == 0 ? "none" : Integer.toString(seen)) + " seen, " + hidden + " hidden";
+    }
+
+    /** What stays of work: {@code no way back, 1 cut seen, 2 hidden}. */
+    static String traces(ModBill bill) {
+        String wayBack = switch (bill.wayBack()) {
+            case YES -> "way back";
+            case PARTLY -> "way back partly";
+            case NO -> "no way back";
+        };
+        return wayBack + ", " + cuts(bill.visibleCuts(), bill.hiddenCuts());
+    }
+
+    private static String cuts(int seen, int hidden) {
+        if (seen + hidden == 0) {
+            return "no cuts";
+        }
+        int first = seen > 0 ? seen : hidden;
+        String cuts = first + (first == 1 ? " cut " : " cuts ");
+        return seen == 0 ? cuts + "not seen" : cuts + "seen" + (hidden > 0 ? ", " + hidden + " not" : "");
     }
 }

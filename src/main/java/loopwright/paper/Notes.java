@@ -25,4 +25,14 @@ final class Notes {
                 "makers' sheets and licensed practice rule.",
                 origin.line());
     }
+
+    /** Under an answer about what work unlocks. */
+    static List<String> underUnlock(Origin origin) {
+        return List.of(
+                "Cooler or warmer: against the best as delivered; best parts of each shape at 1300 rpm; band of one",
+                "standard deviation. Money: material and hands-on hours. Nominal dimensions: measure before cutting.",
+                "Cutting sheet metal: all parts out first; guard eyes, hands, ears and lungs. Local codes and the",
+                "makers' sheets of tools and paint come first.",
+                origin.line());
+    }
 }

@@ -21,8 +21,9 @@ class AppTest {
 
     @Test
     void helpHasExamplesAndExitCodes() {
-        for (String[] args :
-                new String[][] {{"--help"}, {"fit", "--help"}, {"check", "--help"}, {"completion", "--help"}}) {
+        for (String[] args : new String[][] {
+            {"--help"}, {"fit", "--help"}, {"unlock", "--help"}, {"check", "--help"}, {"completion", "--help"}
+        }) {
             Ran ran = Ran.of(args);
             assertThat(ran.code()).isZero();
             assertThat(ran.out())
@@ -33,7 +34,9 @@ class AppTest {
 
     @Test
     void refusesAWrongCommandLine() {
-        assertThat(Ran.of().errLines()).first().isEqualTo("loopwright: a command is missing: fit, check or completion");
+        assertThat(Ran.of().errLines())
+                .first()
+                .isEqualTo("loopwright: a command is missing: fit, unlock, check or completion");
         assertThat(Ran.of().code()).isEqualTo(2);
         assertThat(Ran.of("fit").code()).isEqualTo(2);
         assertThat(Ran.of("fit").errLines())

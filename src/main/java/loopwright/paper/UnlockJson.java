@@ -1,0 +1,108 @@
+package loopwright.paper;
+
+import java.io.Writer;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.function.Function;
+import loopwright.answer.CutTable;
+import loopwright.answer.UnlockAnswer;
+import loopwright.answer.Unlocks.AtMount;
+import loopwright.answer.Unlocks.Combination;
+import loopwright.answer.Unlocks.RadiatorClass;
+import loopwright.fit.MountFrame;
+
+/** What mods unlock, for programs: one document with an answer a chassis. */
+public final class UnlockJson implements UnlockPaper {
+
+    private final Json json;
+    private final Origin origin;
+    private final OptionalInt cuts;
+
+    /**
+     * Writes on a writer, which stays open.
+     *
+     * @param cuts tell also what fits with at most so many cuts
+     */
+    public UnlockJson(Writer out, Origin origin, OptionalInt cuts) {
+        this.json = new Json(out);
+        this.origin = origin;
+        this.cuts = cuts;
+    }
+
+    @Override
+    public void begin() {
+        json.open();
+        putOrigin();
+        json.openList("answers");
+    }
+
+    private void putOrigin() {
+        json.put("schema", "loopwright/unlock/1")
+                .put("program", origin.program())
+                .put("catalog", origin.catalog())
+                .put("brief", origin.brief());
+    }
+
+    @Override
+    public boolean add(UnlockAnswer answer) {
+        UnlockRows rows = new UnlockRows(answer);
+        json.open();
+        putOrigin();
+        json.put("chassis", answer.fitCase().chassis().id());
+        json.put("currency", answer.fitCase().brief().terms().currency());
+        json.put("heat_W", UnlockRows.orNull(answer.heatW(), 0));
+        json.put("as_delivered_coolant_over_room_K", UnlockRows.orNull(answer.asDeliveredOverRoomK(), 2));
+        json.openList("mounts");
+        for (AtMount at : answer.mounts()) {
+            json.item(rows.mount(at));
+        }
+        json.closeList().openList("combinations");
+        for (Combination each : answer.combinations()) {
+            json.item(rows.combination(each));
+        }
+        json.closeList();
+        cuts.ifPresent(n -> json.put("cuts", cuts(answer, n)));
+        json.put("complete", answer.incompleteBecause().isEmpty());
+        answer.incompleteBecause().ifPresent(b -> json.put("incomplete_because", b));
+        json.close();
+        return !answer.fits().fits().isEmpty();
+    }
+
+    private static Map<String, Object> cuts(UnlockAnswer answer, int cuts) {
+        List<CutTable.Row> rows = answer.cutRows(cuts);
+        Map<String, Object> out = Json.object();
+        out.put("any", block(answer, rows, CutTable.Row::all));
+        out.put("hidden_only", block(answer, rows, CutTable.Row::hiddenOnly));
+        return out;
+    }
+
+    private static List<Object> block(
+            UnlockAnswer answer, List<CutTable.Row> rows, Function<CutTable.Row, List<List<RadiatorClass>>> classes) {
+        List<Object> out = new ArrayList<>();
+        for (CutTable.Row row : rows) {
+            List<Object> mounts = new ArrayList<>();
+            for (MountFrame frame : answer.frames()) {
+                Map<String, Object> mount = Json.object();
+                mount.put("mount", frame.mount().id());
+                mount.put(
+                        "largest",
+                        classes.apply(row).get(frame.index()).stream()
+                                .map(UnlockRows::stack)
+                                .toList());
+                mounts.add(mount);
+            }
+            Map<String, Object> one = Json.object();
+            one.put("cuts_at_most", row.cutsAtMost());
+            one.put("mounts", mounts);
+            out.add(one);
+        }
+        return out;
+    }
+
+    @Override
+    public void end() {
+        json.closeList().close().end();
+    }
+}

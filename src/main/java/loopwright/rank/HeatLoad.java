@@ -1,0 +1,21 @@
+package loopwright.rank;
+
+import java.util.OptionalDouble;
+import loopwright.fit.FitCase;
+import loopwright.fit.FitQuery;
+import loopwright.fit.FitWish;
+
+/** Heat into the coolant at full load, W. */
+public final class HeatLoad {
+
+    private HeatLoad() {}
+
+    /** The least of any choice of parts that goes together; empty when none does. */
+    public static OptionalDouble leastW(FitCase fitCase) {
+        return new FitQuery(fitCase, FitWish.ALL)
+                .partSets().stream()
+                        .flatMap(s -> s.choices().stream())
+                        .mapToDouble(Cores::heatW)
+                        .min();
+    }
+}
