@@ -16,7 +16,7 @@ import picocli.CommandLine.Spec;
 /** The program and its commands. */
 @Command(
         name = "loopwright",
-        description =
+        description = "What fits a case, what a cut unlocks, and which build is best for the budget.%n",
         subcommands = {
             FitCommand.class,
             UnlockCommand.class,
@@ -30,6 +30,7 @@ import picocli.CommandLine.Spec;
         footer = {
             "  loopwright fit scenarios/demo.yaml",
             "  loopwright unlock scenarios/demo.yaml --mount floor",
+            "  loopwright rank scenarios/demo.yaml --by noise",
             "  loopwright check scenarios",
             "  loopwright completion > loopwright.bash"
         })
