@@ -1,10 +1,10 @@
 package loopwright.answer;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
 import loopwright.fit.FitCase;
 import loopwright.fit.FitResult;
 import loopwright.fit.FitSearch;
@@ -34,7 +34,8 @@ public final class FitAnswer {
     private final WitnessFinder finder;
     private final StackAir air;
     private final Map<String, Double> conductances = new HashMap<>();
-    private final AtomicReference<Optional<String>> cutShort = new AtomicReference<>(Optional.empty());
+    /** Why the telling was cut short: empty, or one reason. */
+    private final List<String> cutShort = new ArrayList<>();
 
     /**
      * Searches.
@@ -97,7 +98,7 @@ public final class FitAnswer {
     public Optional<String> incompleteBecause() {
         return result.incompleteBecause()
                 .map(b -> b.equals("interrupted") ? halt.because().orElse(b) : b)
-                .or(cutShort::get);
+                .or(() -> cutShort.stream().findFirst());
     }
 
     /**
@@ -106,10 +107,10 @@ public final class FitAnswer {
      */
     public boolean stopsHere() {
         boolean grace = !result.isComplete() && System.nanoTime() - searchedNs < GRACE_NS;
-        if (!grace) {
-            cutShort.updateAndGet(b -> b.isPresent() ? b : halt.because());
+        if (!grace && cutShort.isEmpty()) {
+            halt.because().ifPresent(cutShort::add);
         }
-        return cutShort.get().isPresent();
+        return !cutShort.isEmpty();
     }
 
     /** The best way to have a layout with a mod set, re-checked. */

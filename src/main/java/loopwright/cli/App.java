@@ -16,7 +16,9 @@ import picocli.CommandLine.Spec;
 /** The program and its commands. */
 @Command(
         name = "loopwright",
-        description = "What fits a case, what a cut unlocks, and which build is best for the budget.%n",
+        description =
+                "Plans liquid-cooled computers in modified cases: which radiator layouts fit, what has to come out"
+                        + " or be cut for them and what that gains, and which build is best for the budget.%n",
         subcommands = {
             FitCommand.class,
             UnlockCommand.class,
