@@ -17,12 +17,14 @@ import loopwright.fit.SceneMaker.Knowledge;
 public final class FitQuery {
 
     private final FitSearch search;
+    private final WitnessFinder finder;
     private final Map<ModSet, Indexed> scenes = new HashMap<>();
     private final Map<Question, Boolean> answers = new HashMap<>();
 
     /** Queries about a case. */
     public FitQuery(FitCase fitCase, FitWish wish) {
         this.search = FitSearch.ofBuilds(fitCase, wish);
+        this.finder = new WitnessFinder(search);
     }
 
     /** The case, in which bare rows of fans may hang too. */
@@ -122,7 +124,6 @@ public final class FitQuery {
 
     /** The best way for stacks to stand, with parts of a certain room. */
     public Optional<Witness> witness(List<Layout.Stack> stacks, ModSet mods, PartSet parts) {
-        return new WitnessFinder(search)
-                .find(new Layout(search.fitCase().chassis().id(), stacks), mods, p -> p.equals(parts));
+        return finder.find(new Layout(search.fitCase().chassis().id(), stacks), mods, p -> p.equals(parts));
     }
 }

@@ -43,14 +43,15 @@ final class LayoutWalk {
     boolean run(Visit visit) {
         BitSet all = new BitSet();
         all.set(0, scene.settings().size());
-        return extend(0, List.of(), all, visit);
+        return extend(0, List.of(), all, 0, visit);
     }
 
-    private boolean extend(int mount, List<Option> chosen, BitSet settings, Visit visit) {
+    /** Goes on from a partial layout; {@code hint} is a setting in which it stands, tried first for what is added. */
+    private boolean extend(int mount, List<Option> chosen, BitSet settings, int hint, Visit visit) {
         if (mount == choices.size()) {
             return chosen.isEmpty() || visit.fits(chosen);
         }
-        if (choices.get(mount).mayBeEmpty() && !extend(mount + 1, chosen, settings, visit)) {
+        if (choices.get(mount).mayBeEmpty() && !extend(mount + 1, chosen, settings, hint, visit)) {
             return false;
         }
         for (Option option : choices.get(mount).options()) {
@@ -61,10 +62,11 @@ final class LayoutWalk {
             }
             List<Option> more = new ArrayList<>(chosen);
             more.add(option);
-            if (!stands(more, left)) {
+            int setting = standingIn(more, left, hint);
+            if (setting < 0) {
                 continue;
             }
-            if (!extend(mount + 1, more, left, visit)) {
+            if (!extend(mount + 1, more, left, setting, visit)) {
                 return false;
             }
         }
@@ -94,29 +96,38 @@ final class LayoutWalk {
 
     /** Whether these stacks can all stand in one of some settings. */
     boolean stands(List<Option> chosen, BitSet settings) {
-        if (standsAnyway(chosen, settings)) {
-            return true;
-        }
-        for (int i = settings.nextSetBit(0); i >= 0; i = settings.nextSetBit(i + 1)) {
-            if (stands(chosen, scene.settings().get(i), new ArrayList<>())) {
-                return true;
-            }
-        }
-        return false;
+        return standingIn(chosen, settings, 0) >= 0;
     }
 
-    /** Whether single pairs already say so: some setting in which every stack is free, and no stacks that can meet. */
-    private boolean standsAnyway(List<Option> chosen, BitSet settings) {
+    /** A setting in which these stacks can all stand, or −1; {@code hint} is tried first. */
+    private int standingIn(List<Option> chosen, BitSet settings, int hint) {
+        int anyway = standingAnyway(chosen, settings);
+        if (anyway >= 0) {
+            return anyway;
+        }
+        if (settings.get(hint) && stands(chosen, scene.settings().get(hint), new ArrayList<>())) {
+            return hint;
+        }
+        for (int i = settings.nextSetBit(0); i >= 0; i = settings.nextSetBit(i + 1)) {
+            if (i != hint && stands(chosen, scene.settings().get(i), new ArrayList<>())) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /** Where single pairs already say so: a setting in which every stack is free, if no stacks can meet; else −1. */
+    private int standingAnyway(List<Option> chosen, BitSet settings) {
         BitSet free = (BitSet) settings.clone();
         for (int i = 0; i < chosen.size(); i++) {
             free.and(chosen.get(i).free());
             for (int j = 0; j < i && !free.isEmpty(); j++) {
                 if (!alwaysApart(chosen.get(j), chosen.get(i))) {
-                    return false;
+                    return -1;
                 }
             }
         }
-        return !free.isEmpty();
+        return free.nextSetBit(0);
     }
 
     private boolean alwaysApart(Option a, Option b) {

@@ -39,8 +39,8 @@ final class PairTable {
     private final Sides sides;
     private final Bodies bodies;
     private final Shell.Interior interior;
-    private final Map<Long, Link> hangToBody = new HashMap<>();
-    private final Map<Long, Link> hangToHang = new HashMap<>();
+    private final LinkGrid hangToBody = new LinkGrid();
+    private final LinkGrid hangToHang = new LinkGrid();
     private final Map<Integer, Link> hangToWalls = new HashMap<>();
     private final Map<Long, Integer> bodyMargins = new HashMap<>();
 
@@ -64,11 +64,11 @@ final class PairTable {
     }
 
     Link link(Hang hang, int body) {
-        return hangToBody.computeIfAbsent(key(hang.id(), body), k -> decide(sides(hang, body), List.of(hang)));
+        return hangToBody.get(hang.id(), body, () -> decide(sides(hang, body), List.of(hang)));
     }
 
     Link link(Hang a, Hang b) {
-        return hangToHang.computeIfAbsent(key(a.id(), b.id()), k -> decide(sides(a, b), List.of(a, b)));
+        return hangToHang.get(a.id(), b.id(), () -> decide(sides(a, b), List.of(a, b)));
     }
 
     List<int[]> sides(Hang hang, int body) {

@@ -53,8 +53,9 @@ public final class RankSearch {
         Unbeaten unbeaten = new Unbeaten();
         Best best = new Best(order, top);
         Optional<String> incomplete = fits.incompleteBecause();
+        List<List<FoundLayout>> groups = work.inOrder(fits.fits());
         for (Goal goal : List.of(unbeaten, best)) {
-            for (List<FoundLayout> alike : work.inOrder(fits.fits())) {
+            for (List<FoundLayout> alike : groups) {
                 if (interrupted.getAsBoolean()) {
                     incomplete = Optional.of("interrupted");
                     break;
@@ -68,17 +69,18 @@ public final class RankSearch {
         unbeaten.dearestFirst().forEach(k -> front.add(ranked(query, k.build(), k.equal())));
         List<RankResult.Ranked> listed = new ArrayList<>();
         best.inOrder().forEach(b -> listed.add(ranked(query, b, 1)));
-        return new RankResult(fits, front, listed, cheaper(walk, work, fits, unbeaten), incomplete);
+        return new RankResult(fits, front, listed, cheaper(walk, work, groups, unbeaten), incomplete);
     }
 
     /** Counts, by reason, the layouts that could be had for less than the cheapest build. */
-    private static Map<String, Integer> cheaper(BuildWalk walk, Work work, FitResult fits, Unbeaten unbeaten) {
+    private static Map<String, Integer> cheaper(
+            BuildWalk walk, Work work, List<List<FoundLayout>> groups, Unbeaten unbeaten) {
         long cheapest = unbeaten.dearestFirst().stream()
                 .mapToLong(k -> k.build().outcome().priceCents())
                 .min()
                 .orElse(Long.MAX_VALUE);
         Map<String, Integer> out = new TreeMap<>();
-        for (List<FoundLayout> alike : work.inOrder(fits.fits())) {
+        for (List<FoundLayout> alike : groups) {
             FoundLayout first = alike.get(0);
             List<Build.Done> ways = first.needed().stream().map(work::done).toList();
             walk.whyNotCheaper(first.layout(), ways, cheapest)
