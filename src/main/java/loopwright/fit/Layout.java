@@ -52,6 +52,15 @@ public record Layout(String chassis, List<Stack> stacks) {
                 .collect(Collectors.joining(" | "));
     }
 
+    /** What parts it takes on which mounts: layouts that differ in port ends or in the side fans are on share it. */
+    public String partsText() {
+        return stacks.stream()
+                .map(s -> s.frame().mount().id() + ":" + s.shape().outline().text() + "/"
+                        + s.shape().fanThickness().valueHmm() + "/"
+                        + s.shape().arrangement().fanLayers())
+                .collect(Collectors.joining(" | "));
+    }
+
     /** A short printable key, the same for the same layout in every catalogue. */
     public String key() {
         return key(chassis + "\n" + text());

@@ -175,8 +175,8 @@ public final class RankText implements RankPaper {
             return;
         }
         print("");
-        print("The first " + listed.size() + " layouts by " + JsonWords.of(answer.order())
-                + ", each with its best build:");
+        print("The first " + listed.size() + " by " + JsonWords.of(answer.order())
+                + ": the best build of each choice of radiators and fan layers:");
         Columns table = Columns.headed(
                 answer.fitCase().brief().terms().currency(), "coolant C", "dB(A)", "hours", "days", "key", "layout");
         for (Ranked one : listed) {

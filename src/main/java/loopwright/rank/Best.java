@@ -8,12 +8,12 @@ import java.util.Map;
 import java.util.function.Supplier;
 import loopwright.fit.Layout;
 
-/** Keeps the best build of each layout by an order, and of those the first few. */
+/** Keeps the best build by an order for each set of layouts that take the same parts, and of those the first few. */
 final class Best implements Goal {
 
     private final Order order;
     private final int count;
-    private final Map<Layout, Build> byLayout = new HashMap<>();
+    private final Map<String, Build> byParts = new HashMap<>();
 
     Best(Order order, int count) {
         this.order = order;
@@ -22,9 +22,9 @@ final class Best implements Goal {
 
     @Override
     public boolean isHopeless(List<Layout> layouts, Bound bound) {
-        boolean full = byLayout.size() == count && worst() < order.figure(bound);
+        boolean full = byParts.size() == count && worst() < order.figure(bound);
         for (Layout layout : layouts) {
-            Build own = byLayout.get(layout);
+            Build own = byParts.get(layout.partsText());
             boolean beaten = own == null ? full : order.figure(own.outcome()) < order.figure(bound);
             if (!beaten) {
                 return false;
@@ -34,7 +34,7 @@ final class Best implements Goal {
     }
 
     private long worst() {
-        return byLayout.values().stream()
+        return byParts.values().stream()
                 .mapToLong(b -> order.figure(b.outcome()))
                 .max()
                 .orElse(Long.MAX_VALUE);
@@ -42,17 +42,16 @@ final class Best implements Goal {
 
     @Override
     public void offer(Layout layout, Build.Outcome outcome, Supplier<Build> build) {
-        Build own = byLayout.get(layout);
+        Build own = byParts.get(layout.partsText());
         if (own != null && order.outcomes().compare(own.outcome(), outcome) < 0) {
             return;
         }
         Build candidate = build.get();
         if (own == null || comparator().compare(candidate, own) < 0) {
-            byLayout.put(layout, candidate);
+            byParts.put(layout.partsText(), candidate);
         }
-        if (byLayout.size() > count) {
-            byLayout.values()
-                    .remove(byLayout.values().stream().max(comparator()).orElseThrow());
+        if (byParts.size() > count) {
+            byParts.values().remove(byParts.values().stream().max(comparator()).orElseThrow());
         }
     }
 
@@ -61,7 +60,7 @@ final class Best implements Goal {
     }
 
     List<Build> inOrder() {
-        List<Build> out = new ArrayList<>(byLayout.values());
+        List<Build> out = new ArrayList<>(byParts.values());
         out.sort(comparator());
         return out;
     }

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.BooleanSupplier;
-import java.util.stream.Collectors;
 import loopwright.fit.FitCase;
 import loopwright.fit.FitQuery;
 import loopwright.fit.FitResult;
@@ -112,12 +111,8 @@ public final class RankSearch {
         List<List<FoundLayout>> inOrder(List<FoundLayout> fits) {
             Map<String, List<FoundLayout>> alike = new TreeMap<>();
             for (FoundLayout found : fits) {
-                String parts = found.layout().stacks().stream()
-                        .map(s -> s.frame().index() + " " + s.shape().outline().text() + " "
-                                + s.shape().fanThickness().valueHmm() + " "
-                                + s.shape().arrangement().fanLayers())
-                        .collect(Collectors.joining("|"));
-                alike.computeIfAbsent(parts, p -> new ArrayList<>()).add(found);
+                alike.computeIfAbsent(found.layout().partsText(), p -> new ArrayList<>())
+                        .add(found);
             }
             List<List<FoundLayout>> out = new ArrayList<>(alike.values());
             out.sort(Comparator.comparingLong(group -> score(group.get(0))));

@@ -26,8 +26,8 @@ final class BruteKept {
 
     void keep(String layout, BruteFigures figures) {
         feasible++;
-        best.forEach((by, all) ->
-                all.merge(layout, figures, (a, b) -> BruteFigures.order(by).compare(a, b) <= 0 ? a : b));
+        best.forEach((by, all) -> all.merge(
+                sameParts(layout), figures, (a, b) -> BruteFigures.order(by).compare(a, b) <= 0 ? a : b));
         RankAnswer.Point point = new RankAnswer.Point(figures.priceCents(), figures.coolantCentiK());
         Integer equal = unbeaten.get(point);
         if (equal != null) {
@@ -42,6 +42,20 @@ final class BruteKept {
         }
         unbeaten.keySet().removeIf(point::beats);
         unbeaten.put(point, 1);
+    }
+
+    /** A layout text without port ends, and with the count of fan layers in place of the arrangement. */
+    static String sameParts(String layout) {
+        StringBuilder out = new StringBuilder();
+        for (String stack : layout.split(" \\| ")) {
+            String[] fields = stack.split("/");
+            String layers = fields[fields.length - 2].endsWith("PUSH_PULL") ? "2" : "1";
+            out.append(String.join("/", java.util.Arrays.copyOf(fields, fields.length - 2)))
+                    .append('/')
+                    .append(layers)
+                    .append(" | ");
+        }
+        return out.toString();
     }
 
     RankAnswer answer() {
