@@ -22,7 +22,7 @@ public final class RankAnswer {
     private final FitCase fitCase;
     private final Halt halt;
     private final CoolingModel model;
-    private final Order order;
+    private final RankWish wish;
     private final RankResult result;
 
     /** Ranks. */
@@ -30,13 +30,20 @@ public final class RankAnswer {
         this.fitCase = fitCase;
         this.halt = halt;
         this.model = model;
-        this.order = ranked.order();
+        this.wish = ranked;
         this.result = new RankSearch(fitCase, wish, model, () -> halt.because().isPresent())
-                .run(ranked.order(), ranked.top());
+                .run(
+                        ranked.order(),
+                        ranked.top(),
+                        l -> ranked.layout().isEmpty() || ranked.layout().get().equals(l.key()));
     }
 
-    /** What the list is ordered by, and how long it is. */
-    public record RankWish(Order order, int top) {}
+    /**
+     * What the list is ordered by, and how long it is.
+     *
+     * @param layout key of the only layout looked at, where there is one
+     */
+    public record RankWish(Order order, int top, Optional<String> layout) {}
 
     /** The case that was asked about. */
     public FitCase fitCase() {
@@ -50,7 +57,17 @@ public final class RankAnswer {
 
     /** What the list is ordered by. */
     public Order order() {
-        return order;
+        return wish.order();
+    }
+
+    /** Why there is no build to show; only asked when there is none. */
+    public String whyNone() {
+        if (!result.fits().fits().isEmpty()) {
+            return "No build keeps every limit of the brief.";
+        }
+        return wish.layout()
+                .map(key -> "No layout with the key " + key + " fits here: fit lists the keys.")
+                .orElse("Nothing fits, so there is nothing to rank: unlock tells by how many millimetres.");
     }
 
     /** How the temperatures were had. */

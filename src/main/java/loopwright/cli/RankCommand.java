@@ -2,6 +2,7 @@ package loopwright.cli;
 
 import java.io.PrintWriter;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import loopwright.answer.RankAnswer;
 import loopwright.catalog.chassis.Chassis;
@@ -67,12 +68,16 @@ final class RankCommand implements Callable<Integer> {
             description = "Length of the list. Default: ${DEFAULT-VALUE}.")
     private int top = 5;
 
+    @Option(names = "--layout", paramLabel = "KEY", description = "Only builds of this layout.")
+    private Optional<String> layout = Optional.empty();
+
     @Option(names = "--all", description = "Show every unbeaten build, not only a few that stand for all.")
     private boolean all;
 
     @Override
     public Integer call() {
         about.requirePositive("--top", top);
+        layout.ifPresent(about::requireKey);
         Asked asked = about.read();
         Stopper stopper = about.stopper();
         RankPaper paper = paper(Origin.of(Version.program(), asked.catalog(), asked.brief()));
@@ -84,7 +89,7 @@ final class RankCommand implements Callable<Integer> {
                     new FitCase(asked.catalog(), chassis, asked.brief()),
                     FitWish.ALL,
                     new RatedEstimate(),
-                    new RankAnswer.RankWish(Order.valueOf(by.name()), top),
+                    new RankAnswer.RankWish(Order.valueOf(by.name()), top, layout),
                     progress.around(stopper));
             progress.end();
             outcome.note(paper.add(answer), answer.incompleteBecause().isEmpty());

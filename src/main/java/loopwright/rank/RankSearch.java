@@ -8,12 +8,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.BooleanSupplier;
+import java.util.function.Predicate;
 import loopwright.fit.FitCase;
 import loopwright.fit.FitQuery;
 import loopwright.fit.FitResult;
 import loopwright.fit.FitSearch;
 import loopwright.fit.FitWish;
 import loopwright.fit.FoundLayout;
+import loopwright.fit.Layout;
 import loopwright.fit.ModSet;
 import loopwright.loop.CoolingModel;
 import loopwright.rank.Chances.Chance;
@@ -41,7 +43,17 @@ public final class RankSearch {
 
     /** Runs it. */
     public RankResult run(Order order, int top) {
-        FitResult fits = new FitSearch(fitCase, wish, interrupted).run();
+        return run(order, top, layout -> true);
+    }
+
+    /** Runs it over some of the layouts only. */
+    public RankResult run(Order order, int top, Predicate<Layout> only) {
+        FitResult all = new FitSearch(fitCase, wish, interrupted).run();
+        FitResult fits = new FitResult(
+                all.fits().stream().filter(f -> only.test(f.layout())).toList(),
+                all.unknown(),
+                all.incompleteBecause(),
+                all.modSets());
         FitQuery query = new FitQuery(fitCase, wish);
         List<Core> cores = Cores.of(fitCase, query.partSets());
         if (cores.isEmpty() || fits.fits().isEmpty()) {
