@@ -96,9 +96,10 @@ public final class RankText implements RankPaper {
                         "RANK  ",
                         answer.fitCase().chassis().title() + " ("
                                 + answer.fitCase().chassis().id() + "): " + limits
-                                + ". " + complete + ": " + unbeaten + " builds that no other beats in price and"
-                                + " temperature, of "
-                                + answer.result().fits().fits().size() + " layouts.")
+                                + ". " + complete + ": " + RankWords.count(unbeaten, "build")
+                                + " that no other beats in price and temperature, from "
+                                + RankWords.count(answer.result().fits().fits().size(), "layout")
+                                + ".")
                 .forEach(this::print);
     }
 

@@ -30,6 +30,11 @@ final class RankWords {
         return build.outcome().sound().levelDBA().orElse(0);
     }
 
+    /** {@code 1 build}, {@code 2 builds}. */
+    static String count(int count, String what) {
+        return count + " " + what + (count == 1 ? "" : "s");
+    }
+
     /** {@code 3 less}, {@code same}, {@code 2 more}; whole decibels. */
     static String difference(double decibels) {
         long whole = Math.round(decibels);

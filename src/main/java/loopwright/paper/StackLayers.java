@@ -54,6 +54,16 @@ final class StackLayers {
         this.fitCase = fitCase;
     }
 
+    /** Thickness of the insert at a mount; 0 where a cut is closed by nothing but the stack itself. */
+    private int insertHmm(Mount mount, ModSet mods) {
+        return mods.mods(fitCase.chassis()).stream()
+                .flatMap(m -> m.effect().inserts().stream())
+                .filter(i -> i.mount().equals(mount.id()))
+                .mapToInt(i -> i.thicknessMm().valueHmm())
+                .max()
+                .orElse(0);
+    }
+
     /** The layers of a stack with a mod set. */
     List<Layer> of(Stack stack, ModSet mods) {
         Mount mount = stack.frame().mount();
@@ -73,7 +83,7 @@ final class StackLayers {
         List<Arrangement.Layer> inCover = stack.shape().arrangement().inCover();
         inCover.forEach(l -> out.add(layer(l, stack, At.IN_COVER, true)));
         if (insert) {
-            out.add(new Layer("insert", At.PANEL, 0, true, Hold.SEAT, true));
+            out.add(new Layer("insert", At.PANEL, insertHmm(mount, mods), true, Hold.SEAT, true));
         }
         boolean there = !window && !insert;
         out.add(new Layer("panel", At.PANEL, panelHmm, there, there ? Hold.SEAT : Hold.LOOSE, there));

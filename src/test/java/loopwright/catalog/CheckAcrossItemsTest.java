@@ -131,7 +131,7 @@ class CheckAcrossItemsTest {
         String between = """
                   - id: between
                     title: Between
-                    kind: fit-insert
+                    kind: cut-window
                     rules: {requires: [take-cage]}
                     work: {labour_min: 5, paint_min: 0, wait_days: 0, material_cents: 0, risk: 1}
                     look: {visible_cuts: 0, hidden_cuts: 0, way_back: yes, height_added_mm: 0}

@@ -26,7 +26,15 @@ public final class SmallMods {
                 id,
                 Mod.Kind.TAKE_OUT,
                 List.of(),
-                new Mod.Effect(List.of(removable), List.of(), List.of(), List.of(), List.of(), List.of(), List.of()));
+                new Mod.Effect(
+                        List.of(removable),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        List.of()));
     }
 
     /** Builds something in. */
@@ -36,7 +44,8 @@ public final class SmallMods {
                 id,
                 Mod.Kind.CHANGE_BRACKET,
                 List.of(),
-                new Mod.Effect(List.of(), List.of(added), List.of(), List.of(), List.of(), List.of(), List.of()));
+                new Mod.Effect(
+                        List.of(), List.of(added), List.of(), List.of(), List.of(), List.of(), List.of(), List.of()));
     }
 
     /** A raised cover over rings: the panel stays and so do its seats. */
@@ -61,7 +70,7 @@ public final class SmallMods {
     }
 
     private static Mod.Effect covering(List<ModSeat> seats, RaisedCover cover) {
-        return new Mod.Effect(List.of(), List.of(), List.of(), List.of(), seats, List.of(cover), List.of());
+        return new Mod.Effect(List.of(), List.of(), List.of(), List.of(), seats, List.of(cover), List.of(), List.of());
     }
 
     /** The same mod, never together with another. */

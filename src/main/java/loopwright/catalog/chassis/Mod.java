@@ -77,6 +77,7 @@ public record Mod(String id, String title, Kind kind, Rules rules, Work work, Lo
      * @param seats hole patterns it makes
      * @param covers raised covers it fits (at most one a mount)
      * @param airways changes of what air passes
+     * @param inserts sheets that take a panel's place
      */
     public record Effect(
             List<String> removes,
@@ -85,5 +86,12 @@ public record Mod(String id, String title, Kind kind, Rules rules, Work work, Lo
             List<String> closesPlaces,
             List<ModSeat> seats,
             List<RaisedCover> covers,
-            List<Airway> airways) {}
+            List<Airway> airways,
+            List<Insert> inserts) {}
+
+    /** A sheet that takes the place of the panel at a mount, and is the screw seat there. */
+    public record Insert(
+            String mount,
+            Panel.Material material,
+            @Limits(min = 0.5, max = 12) Dimension thicknessMm) {}
 }

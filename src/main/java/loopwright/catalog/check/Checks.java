@@ -24,7 +24,9 @@ public final class Checks {
             new SeatsStayOnFlat(),
             new NewHolesMissSlots(),
             new CoversStayOnFlat(),
-            new GlassStaysWhole());
+            new GlassStaysWhole(),
+            new CutsLeaveWeb(),
+            new KindsSayWhatTheyDo());
 
     private Checks() {}
 

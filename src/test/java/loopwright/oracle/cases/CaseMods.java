@@ -46,7 +46,8 @@ final class CaseMods {
                         List.copyOf(draft.closes),
                         List.copyOf(draft.seats),
                         List.copyOf(draft.covers),
-                        List.copyOf(draft.airways))));
+                        List.copyOf(draft.airways),
+                        List.of())));
     }
 
     /** Some of the offered mods, with a few more rules between them. */

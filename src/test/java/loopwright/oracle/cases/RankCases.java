@@ -97,15 +97,15 @@ public final class RankCases {
                 dice.chance(20) ? Optional.of(0.9) : Optional.empty(),
                 Optional.of(share),
                 Optional.empty());
-        Mod.Effect effect =
-                new Mod.Effect(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(airway));
+        Mod.Effect effect = new Mod.Effect(
+                List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(airway), List.of());
         return mod(id, Mod.Kind.CHANGE_FILTER, new Mod.Rules(requires, List.of()), effect);
     }
 
     /** A mod that changes nothing by itself; another may require it. */
     private void polish(List<Mod> mods) {
         Mod.Effect nothing =
-                new Mod.Effect(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+                new Mod.Effect(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
         if (dice.chance(60)) {
             int at = dice.between(0, mods.size() - 1);
             Mod was = mods.get(at);
