@@ -90,6 +90,11 @@ public final class Cooling {
         return model.coolantOverRoomK(asked);
     }
 
+    /** The band that coolant over room lies in. */
+    public Optional<Band> band(CoolingCase asked) {
+        return model.coolantOverRoomBand(asked);
+    }
+
     /** How much cooler one is than another, with the part of the uncertainty that both share counted once. */
     public Optional<Band> gainBand(CoolingCase before, CoolingCase after) {
         return model.gainBand(before, after);

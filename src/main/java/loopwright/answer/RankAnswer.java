@@ -62,8 +62,15 @@ public final class RankAnswer {
 
     /** Why there is no build to show; only asked when there is none. */
     public String whyNone() {
+        if (incompleteBecause().isPresent()) {
+            return "No build found yet: the search was stopped before it was done.";
+        }
         if (!result.fits().fits().isEmpty()) {
             return "No build keeps every limit of the brief.";
+        }
+        if (!result.fits().unknown().isEmpty()) {
+            return "Nothing is known to fit, but " + result.fits().unknown().size()
+                    + " layouts may, once measured: fit names what to measure.";
         }
         return wish.layout()
                 .map(key -> "No layout with the key " + key + " fits here: fit lists the keys.")

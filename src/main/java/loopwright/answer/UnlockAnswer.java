@@ -18,6 +18,7 @@ import loopwright.fit.FitSearch;
 import loopwright.fit.FitWish;
 import loopwright.fit.Layout.Stack;
 import loopwright.fit.MountFrame;
+import loopwright.loop.Band;
 import loopwright.loop.RatedEstimate;
 import loopwright.rank.HeatLoad;
 
@@ -103,6 +104,17 @@ public final class UnlockAnswer {
         return cooling.coolest(combination.layout().layout(), combination.mods())
                 .map(cooling::overRoomK)
                 .orElse(OptionalDouble.empty());
+    }
+
+    /** The band of that temperature. */
+    public Optional<Band> overRoomBand(Combination combination) {
+        return cooling.coolest(combination.layout().layout(), combination.mods())
+                .flatMap(cooling::band);
+    }
+
+    /** The band of coolant over room as delivered. */
+    public Optional<Band> asDeliveredBand() {
+        return unlocks.get().asDeliveredBand();
     }
 
     /** Why a mount takes nothing as delivered. */

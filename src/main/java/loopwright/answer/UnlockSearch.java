@@ -64,12 +64,15 @@ public final class UnlockSearch {
         for (MountFrame frame : fitCase.frames()) {
             mounts.add(atMount(frame));
         }
-        OptionalDouble overRoomK = asDelivered
-                .flatMap(b -> cooling.coolest(b.layout().layout(), ModSet.NONE))
-                .map(cooling::overRoomK)
-                .orElse(OptionalDouble.empty());
+        Optional<CoolingCase> uncut =
+                asDelivered.flatMap(b -> cooling.coolest(b.layout().layout(), ModSet.NONE));
+        OptionalDouble overRoomK = uncut.map(cooling::overRoomK).orElse(OptionalDouble.empty());
         return new Unlocks(
-                fits, List.copyOf(mounts), new Combinations(fitCase, cooling).unbeaten(fits.fits()), overRoomK);
+                fits,
+                List.copyOf(mounts),
+                new Combinations(fitCase, cooling).unbeaten(fits.fits()),
+                overRoomK,
+                uncut.flatMap(cooling::band));
     }
 
     private AtMount atMount(MountFrame frame) {

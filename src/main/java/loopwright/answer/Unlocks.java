@@ -19,7 +19,11 @@ import loopwright.rank.ModBill;
  * @param combinations layouts over all mounts with a mod set that no other beats in conductance, labour and cost
  */
 public record Unlocks(
-        FitResult fits, List<AtMount> mounts, List<Combination> combinations, OptionalDouble asDeliveredOverRoomK) {
+        FitResult fits,
+        List<AtMount> mounts,
+        List<Combination> combinations,
+        OptionalDouble asDeliveredOverRoomK,
+        Optional<Band> asDeliveredBand) {
 
     /** A radiator class: what a builder asks for. */
     public record RadiatorClass(Pattern pattern, int thicknessHmm) implements Comparable<RadiatorClass> {

@@ -83,6 +83,7 @@ public final class App implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "a command is missing: fit, unlock, check or completion");
+        throw new ParameterException(
+                spec.commandLine(), "a command is missing: fit, unlock, rank, check or completion");
     }
 }

@@ -85,7 +85,8 @@ public final class Seating {
     List<Range> ranges(MountFrame frame, Shape shape, ModSet mods) {
         List<Range> out = new ArrayList<>();
         for (Mount.Seat seat : seats(frame.mount(), shape.pattern(), mods)) {
-            Range range = range(seat).withUnknowns(openings.unknowns(frame.mount(), shape.arrangement(), mods));
+            Range range = range(frame.mount(), seat)
+                    .withUnknowns(openings.unknowns(frame.mount(), shape.arrangement(), mods));
             if (shape.arrangement().needsCover()) {
                 Optional<Range> cut = cutToCover(frame, shape, mods, range);
                 if (cut.isEmpty()) {
@@ -119,18 +120,19 @@ public final class Seating {
         return all.stream().filter(s -> s.pattern().equals(pattern)).toList();
     }
 
-    private static Range range(Mount.Seat seat) {
+    private static Range range(Mount mount, Mount.Seat seat) {
         Set<String> unknowns = new LinkedHashSet<>();
-        IntervalSet along = positions(seat.lengthwiseMm(), unknowns);
-        IntervalSet aside = positions(seat.sidewaysMm(), unknowns);
+        String name = mount.id() + "." + seat.pattern() + ".slot-range";
+        IntervalSet along = positions(name + ".lengthwise", seat.lengthwiseMm(), unknowns);
+        IntervalSet aside = positions(name + ".sideways", seat.sidewaysMm(), unknowns);
         return new Range(along, aside, List.copyOf(unknowns));
     }
 
-    private static IntervalSet positions(List<Span> spans, Set<String> unknowns) {
+    private static IntervalSet positions(String name, List<Span> spans, Set<String> unknowns) {
         List<IntervalSet.Interval> out = new ArrayList<>();
         for (Span span : spans) {
-            note(unknowns, "slot range", span.from());
-            note(unknowns, "slot range", span.to());
+            note(unknowns, name, span.from());
+            note(unknowns, name, span.to());
             int from = span.from().valueHmm();
             int to = span.to().valueHmm();
             // Only an unknown end, which counts as 0, can make a span run backwards.
@@ -164,8 +166,8 @@ public final class Seating {
         note(unknowns, "cover." + cover.id() + ".width", cover.body().widthMm());
         note(unknowns, "cover." + cover.id() + ".wall", cover.body().wallMm());
         note(unknowns, "cover." + cover.id() + ".inside-height", cover.body().insideHeightMm());
-        note(unknowns, "mod.cover-centre", raised.get().lengthwiseMm());
-        note(unknowns, "mod.cover-centre", raised.get().sidewaysMm());
+        note(unknowns, frame.mount().id() + ".cover-centre", raised.get().lengthwiseMm());
+        note(unknowns, frame.mount().id() + ".cover-centre", raised.get().sidewaysMm());
         int wall = cover.body().wallMm().valueHmm();
         IntervalSet along = inCavity(
                 range.along(),

@@ -42,7 +42,9 @@ final class CombinationTable {
                 Effort.hours(bill.handsOnMin()),
                 Effort.money(each.costCents()),
                 bill.visibleCuts() + "+" + bill.hiddenCuts(),
-                overRoomK.isPresent() ? Kelvin.text(overRoomK.getAsDouble()) : "-",
+                overRoomK.isPresent()
+                        ? Kelvin.text(overRoomK.getAsDouble()) + Kelvin.plusMinus(answer.overRoomBand(each))
+                        : "-",
                 each.layout().layout().key(),
                 each.layout().layout().stacks().stream().map(StackWords::brief).collect(Collectors.joining(", ")) + "; "
                         + (each.mods().size() == 0

@@ -29,6 +29,6 @@ final class Effort {
 
     /** Whole units of money, half to even. */
     static String money(long cents) {
-        return BigDecimal.valueOf(cents, 2).setScale(0, RoundingMode.HALF_EVEN).toPlainString();
+        return BigDecimal.valueOf(cents, 2).setScale(0, RoundingMode.HALF_UP).toPlainString();
     }
 }

@@ -1,6 +1,7 @@
 package loopwright.paper;
 
 import java.math.BigDecimal;
+import java.util.Optional;
 import loopwright.answer.Unlocks.Gain;
 import loopwright.loop.Band;
 
@@ -21,6 +22,11 @@ final class Kelvin {
         double to = cooler ? band.highK() : -band.lowK();
         return text(Math.abs(gain.gainK())) + " K " + (cooler ? "cooler" : "warmer") + " (" + text(from) + " to "
                 + text(to) + ")";
+    }
+
+    /** {@code  +-1.2}: half the band, with a space before it; nothing without a band. */
+    static String plusMinus(Optional<Band> band) {
+        return band.map(b -> " +-" + text((b.highK() - b.lowK()) / 2)).orElse("");
     }
 
     /** One decimal. */

@@ -31,6 +31,6 @@ final class Mm {
 
     /** A computed quantity with so many decimals. */
     static BigDecimal rounded(double value, int decimals) {
-        return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN);
+        return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
     }
 }

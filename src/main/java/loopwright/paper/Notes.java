@@ -10,8 +10,9 @@ final class Notes {
     /** Under an answer about what fits. */
     static List<String> underFit(Origin origin) {
         return List.of(
-                "Positions in mm: centre of the hole pattern, from the inside of that wall. Watts: best parts of each",
-                "shape at 1300 rpm (or full speed if slower). Nominal dimensions: measure before cutting or buying.",
+                "Positions in mm: centre of the hole pattern, from the inside of that wall; each range holds by",
+                "itself, not every pair of positions. Watts: best parts of each shape at 1300 rpm (or full speed if",
+                "slower). Nominal dimensions: measure before cutting or buying.",
                 "--layout KEY shows one layout in full: every gap, every place, all its sets of mods.",
                 origin.line());
     }
@@ -20,9 +21,10 @@ final class Notes {
     static List<String> underRank(Origin origin) {
         return List.of(
                 "Temperatures: an estimate from rated conductance, all heat at full load; +- is one standard",
-                "deviation. Noise: read the differences, absolute levels at 1 m are weak. Dimensions are nominal:",
-                "measure before cutting. Cutting, spraying, mains power and coolant can hurt: local codes, the",
-                "makers' sheets and licensed practice rule.",
+                "deviation. It takes the fans that blow out to manage what the others draw in: check that balance.",
+                "Noise: fans and pump only (the pump at 60 %); read the differences, absolute levels are weak.",
+                "Dimensions are nominal: measure before cutting. Cutting, spraying, mains power and coolant can",
+                "hurt: local codes, the makers' sheets and licensed practice rule.",
                 origin.line());
     }
 

@@ -114,7 +114,7 @@ public final class RankText implements RankPaper {
                 "days",
                 "cuts seen",
                 "hidden",
-                "tightest place");
+                "smallest margin");
         double first = RankWords.levelDBA(builds.get(0).build());
         for (int i = 0; i < builds.size(); i++) {
             Build build = builds.get(i).build();
@@ -158,15 +158,15 @@ public final class RankText implements RankPaper {
     private void cheaper(RankAnswer answer) {
         if (!answer.result().cheaper().isEmpty()) {
             Lines.wrap(
-                            answer.result().unbeaten().isEmpty() ? "layouts fail by: " : "cheaper layouts fail by: ",
+                            answer.result().unbeaten().isEmpty() ? "left out: " : "cheaper, but left out: ",
                             answer.result().cheaper().entrySet().stream()
-                                    .map(e -> e.getValue() + " " + e.getKey())
+                                    .map(e -> RankWords.count(e.getValue(), "layout") + " " + e.getKey())
                                     .collect(Collectors.joining("; ")))
                     .forEach(this::print);
         }
         int hidden = answer.result().unbeaten().size() - answer.spread(shown).size();
         if (hidden > 0) {
-            print(hidden + " more unbeaten builds lie between these: --all shows each.");
+            print(RankWords.count(hidden, "more unbeaten build") + " between these: --all shows each.");
         }
     }
 

@@ -36,7 +36,8 @@ final class UnlockHead {
         OptionalDouble overRoomK = answer.asDeliveredOverRoomK();
         return heat + "; as delivered the coolant gets "
                 + (overRoomK.isPresent()
-                        ? Kelvin.text(overRoomK.getAsDouble()) + " K over the room, an estimate from rated conductance."
+                        ? Kelvin.text(overRoomK.getAsDouble()) + Kelvin.plusMinus(answer.asDeliveredBand())
+                                + " K over the room, an estimate from rated conductance."
                         : "no radiator at all.");
     }
 }

@@ -16,6 +16,7 @@ import loopwright.answer.Unlocks.Unlocked;
 import loopwright.answer.Unlocks.Way;
 import loopwright.catalog.chassis.Chassis;
 import loopwright.fit.Layout.Stack;
+import loopwright.loop.Band;
 import loopwright.rank.ModBill;
 
 /** Mounts, ways and combinations as ordered maps, the names as the JSON has them; an absent figure is null. */
@@ -52,6 +53,11 @@ final class UnlockRows {
     /** A figure, or null. */
     static Object orNull(OptionalDouble value, int decimals) {
         return value.isPresent() ? Mm.rounded(value.getAsDouble(), decimals) : Json.NOTHING;
+    }
+
+    static Object bandOrNull(Optional<Band> band) {
+        return band.<Object>map(b -> List.of(Mm.rounded(b.lowK(), 2), Mm.rounded(b.highK(), 2)))
+                .orElse(Json.NOTHING);
     }
 
     /** A radiator class. */
@@ -106,12 +112,7 @@ final class UnlockRows {
         out.put(
                 "coolant_gain_K",
                 gain.<Object>map(g -> Mm.rounded(g.gainK(), 2)).orElse(Json.NOTHING));
-        out.put(
-                "coolant_gain_band_K",
-                gain.<Object>map(g -> List.of(
-                                Mm.rounded(g.band().lowK(), 2),
-                                Mm.rounded(g.band().highK(), 2)))
-                        .orElse(Json.NOTHING));
+        out.put("coolant_gain_band_K", bandOrNull(gain.map(Gain::band)));
     }
 
     private static Map<String, Object> arrangement(Stack stack) {
@@ -149,6 +150,7 @@ final class UnlockRows {
         out.put("mods", each.mods().ids(chassis));
         out.put("conductance_W_per_K", Mm.rounded(each.conductanceWPerK(), 2));
         out.put("coolant_over_room_K", orNull(answer.overRoomK(each), 2));
+        out.put("coolant_over_room_band_K", bandOrNull(answer.overRoomBand(each)));
         putBill(out, each.bill());
         out.put("cost_cents", each.costCents());
         return out;

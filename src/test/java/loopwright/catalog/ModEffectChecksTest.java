@@ -39,4 +39,12 @@ class ModEffectChecksTest {
                 .containsExactly(CUBE + ":71:11: chassis \"cube\": mods[0].effect: found an effect without a seat,"
                         + " allowed what the kind of mod says. Or give the mod another kind.");
     }
+
+    @Test
+    void theInsideIsMeasured(@TempDir Path folder) {
+        assertThat(CheckAcrossItemsTest.broken(folder, CUBE, "height_mm: 300", "height_mm: unknown"))
+                .anyMatch(
+                        p -> p.contains("shell.interior.height_mm: found unknown, allowed a length. Measure the inside"
+                                + " first: everything else is judged against it."));
+    }
 }

@@ -62,6 +62,9 @@ public final class BriefCheck {
     }
 
     private void forbidden(Brief brief) {
+        if (!brief.chassis().stream().allMatch(id -> parts.get(id) instanceof Chassis)) {
+            return; // a chassis that is not there has been told; its mods may well be right
+        }
         List<String> mods = brief.chassis().stream()
                 .map(parts::get)
                 .flatMap(p -> p instanceof Chassis c ? ChassisIds.mods(c).stream() : Stream.empty())

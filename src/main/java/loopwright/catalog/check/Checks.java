@@ -18,6 +18,7 @@ public final class Checks {
             new PrerequisitesEnd(),
             new PrerequisitesAreAllowed(),
             new CoversExcludeEachOther(),
+            new InteriorIsMeasured(),
             new BodiesAreInside(),
             new PatchesLieInPlane(),
             new MountsLieInPlane(),
