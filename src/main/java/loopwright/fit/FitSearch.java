@@ -1,6 +1,5 @@
 package loopwright.fit;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -83,7 +82,7 @@ public final class FitSearch {
                 break;
             }
         }
-        List<FoundLayout> fits = new ArrayList<>(known.all());
+        List<FoundLayout> fits = known.all(ModRules.gentlestFirst(fitCase.chassis()));
         fits.sort(Comparator.comparing(f -> f.layout().text()));
         return new FitResult(
                 fits, maker.sawUnknown() ? unknown(known, stop) : List.of(), stop.because(), worlds.size());

@@ -1,6 +1,7 @@
 package loopwright.fit;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -51,10 +52,16 @@ final class Found {
         return code;
     }
 
-    /** Layouts with their sets, in no order. */
-    List<FoundLayout> all() {
+    /** Layouts in no order, each with its sets in an order. */
+    List<FoundLayout> all(Comparator<ModSet> order) {
         List<FoundLayout> out = new ArrayList<>(needed.size());
-        needed.forEach((code, sets) -> out.add(new FoundLayout(layout(code), sets)));
+        needed.forEach((code, sets) -> {
+            List<ModSet> sorted = new ArrayList<>(sets);
+            if (sorted.size() > 1) {
+                sorted.sort(order);
+            }
+            out.add(new FoundLayout(layout(code), sorted));
+        });
         return out;
     }
 

@@ -1,10 +1,12 @@
 package loopwright.fit;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.ToIntFunction;
 import loopwright.catalog.brief.BriefLimits.ModLimits;
 import loopwright.catalog.chassis.Chassis;
 import loopwright.catalog.chassis.Mod;
@@ -42,6 +44,21 @@ public final class ModRules {
         limits.visibleCutsMax().ifPresent(n -> out.add(new ModRule.CutsAtMost(n, true)));
         limits.cutsMax().ifPresent(n -> out.add(new ModRule.CutsAtMost(n, false)));
         return List.copyOf(out);
+    }
+
+    /** Fewest mods first, then fewest cuts that show, fewest cuts, fewest minutes, and the chassis's order. */
+    static Comparator<ModSet> gentlestFirst(Chassis chassis) {
+        return Comparator.comparingInt(ModSet::size)
+                .thenComparingInt(s -> sum(s, chassis, m -> m.look().visibleCuts()))
+                .thenComparingInt(s ->
+                        sum(s, chassis, m -> m.look().visibleCuts() + m.look().hiddenCuts()))
+                .thenComparingInt(s ->
+                        sum(s, chassis, m -> m.work().labourMin() + m.work().paintMin()))
+                .thenComparing(s -> s);
+    }
+
+    private static int sum(ModSet set, Chassis chassis, ToIntFunction<Mod> of) {
+        return set.mods(chassis).stream().mapToInt(of).sum();
     }
 
     private static boolean has(Chassis chassis, String mod) {
