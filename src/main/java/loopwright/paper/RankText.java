@@ -51,7 +51,7 @@ public final class RankText implements RankPaper {
         List<Ranked> spread = answer.spread(shown);
         if (spread.isEmpty()) {
             print("");
-            print("No build keeps every limit of the brief.");
+            print(answer.whyNone());
         } else {
             print("");
             table(answer, spread).forEach(this::print);
@@ -156,7 +156,7 @@ public final class RankText implements RankPaper {
     }
 
     private void cheaper(RankAnswer answer) {
-        if (!answer.result().cheaper().isEmpty()) {
+        if (!answer.result().cheaper().isEmpty() && answer.incompleteBecause().isEmpty()) {
             Lines.wrap(
                             answer.result().unbeaten().isEmpty() ? "left out: " : "cheaper, but left out: ",
                             answer.result().cheaper().entrySet().stream()
