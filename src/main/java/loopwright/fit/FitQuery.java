@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import loopwright.fit.Scene.Option;
 import loopwright.fit.SceneMaker.Knowledge;
 
@@ -23,7 +24,12 @@ public final class FitQuery {
 
     /** Queries about a case. */
     public FitQuery(FitCase fitCase, FitWish wish) {
-        this.search = FitSearch.ofBuilds(fitCase, wish);
+        this(fitCase, wish, () -> false);
+    }
+
+    /** Queries about a case whose mod sets may be too many: when interrupted, some are missing. */
+    public FitQuery(FitCase fitCase, FitWish wish, BooleanSupplier interrupted) {
+        this.search = FitSearch.ofBuilds(fitCase, wish, interrupted);
         this.finder = new WitnessFinder(search);
     }
 

@@ -35,8 +35,8 @@ public final class FitSearch {
         this.fitCase = fitCase;
         this.wish = wish;
         this.interrupted = interrupted;
-        this.worlds =
-                new ModModel(fitCase.chassis(), ModRules.of(fitCase, wish), ModRules.thatMatter(fitCase, wish)).all();
+        this.worlds = new ModModel(fitCase.chassis(), ModRules.of(fitCase, wish), ModRules.thatMatter(fitCase, wish))
+                .all(interrupted);
         this.maker = new SceneMaker(fitCase, PartSet.smallest(PartSet.group(new PartModel(fitCase).all())));
     }
 
@@ -44,14 +44,14 @@ public final class FitSearch {
      * A search over builds: with mods that only change air, bare rows of fans, and every room the parts may take; only
      * asked for single layouts, never run.
      */
-    static FitSearch ofBuilds(FitCase fitCase, FitWish wish) {
+    static FitSearch ofBuilds(FitCase fitCase, FitWish wish, BooleanSupplier interrupted) {
         FitCase withFans = fitCase.withFanRows();
         return new FitSearch(
                 withFans,
                 wish,
-                () -> false,
+                interrupted,
                 new ModModel(fitCase.chassis(), ModRules.of(fitCase, wish), ModRules.thatMatterForBuilds(fitCase, wish))
-                        .all(),
+                        .all(interrupted),
                 new SceneMaker(withFans, PartSet.group(new PartModel(fitCase).all())));
     }
 
@@ -67,6 +67,7 @@ public final class FitSearch {
     /** Runs it. */
     public FitResult run() {
         Stop stop = new Stop(wish, interrupted);
+        stop.now(0); // a list of mod sets that was cut short must not look like a whole one
         Found known = new Found(fitCase);
         for (ModWorld world : worlds) {
             if (stop.now(known.size())) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.BooleanSupplier;
 import loopwright.catalog.chassis.Chassis;
 import loopwright.catalog.chassis.Mod;
 import loopwright.catalog.chassis.Place;
@@ -89,14 +90,18 @@ final class ModModel {
                 : model.and(needed.toArray(BoolVar[]::new)).reify();
     }
 
-    /** Every valid set, smaller ones first. */
-    List<ModWorld> all() {
+    /**
+     * Every valid set, smaller ones first.
+     *
+     * @param interrupted asked at each set: true stops, and the list is short
+     */
+    List<ModWorld> all(BooleanSupplier interrupted) {
         List<ModWorld> out = new ArrayList<>();
         BoolVar[] mods = vars.values().toArray(BoolVar[]::new);
         if (mods.length > 0) {
             model.getSolver().setSearch(Search.inputOrderLBSearch(mods));
         }
-        while (model.getSolver().solve()) {
+        while (!interrupted.getAsBoolean() && model.getSolver().solve()) {
             out.add(new ModWorld(new ModSet(bits(List.of(mods))), bits(usable)));
         }
         out.sort((a, b) -> a.mods().compareTo(b.mods()));

@@ -12,7 +12,7 @@ import loopwright.catalog.chassis.Mod;
 final class Prerequisites {
 
     /** Most mods of a chassis; beyond it nobody could overlook the sets, and no search end. */
-    static final int MODS_MAX = 100;
+    static final int MODS_MAX = 62;
 
     private Prerequisites() {}
 
