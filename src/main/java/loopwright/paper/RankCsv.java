@@ -1,6 +1,8 @@
 package loopwright.paper;
 
 import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.Collectors;
 import loopwright.answer.RankAnswer;
@@ -56,7 +58,16 @@ public final class RankCsv implements RankPaper {
                 answer.incompleteBecause().map(b -> " (INCOMPLETE: " + b + ")").orElse("");
         answer.result().unbeaten().forEach(b -> row(answer, "unbeaten" + suffix, b));
         answer.result().listed().forEach(b -> row(answer, "by " + JsonWords.of(answer.order()) + suffix, b));
+        answer.incompleteBecause().ifPresent(b -> stopped(answer, b));
         return !answer.result().unbeaten().isEmpty();
+    }
+
+    /** A list that was cut short never looks like a whole one, not even an empty list. */
+    private void stopped(RankAnswer answer, String because) {
+        List<String> cells = new ArrayList<>(Collections.nCopies(HEADS.size(), ""));
+        cells.set(0, answer.fitCase().chassis().id());
+        cells.set(1, "INCOMPLETE: " + because);
+        csv.row(cells);
     }
 
     private void row(RankAnswer answer, String list, Ranked ranked) {

@@ -26,6 +26,13 @@ class RankCommandTest {
     }
 
     @Test
+    void csvOfAStoppedSearchSaysSo() {
+        Ran ran = Ran.of("rank", "scenarios/small-box.yaml", "--time", "0.001", "--format", "csv");
+        assertThat(ran.code()).isEqualTo(4);
+        assertThat(ran.outLines().get(1)).startsWith("squat-box,INCOMPLETE: time limit of 0.001 s,");
+    }
+
+    @Test
     void namesALayoutThatIsNotThere() {
         Ran ran = Ran.of("rank", "scenarios/slim-desk.yaml", "--layout", "22222-22222");
         assertThat(ran.code()).isEqualTo(1);

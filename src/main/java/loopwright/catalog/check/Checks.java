@@ -19,6 +19,7 @@ public final class Checks {
             new PrerequisitesAreAllowed(),
             new CoversExcludeEachOther(),
             new InteriorIsMeasured(),
+            new PlacesAreFew(),
             new BodiesAreInside(),
             new PatchesLieInPlane(),
             new MountsLieInPlane(),
