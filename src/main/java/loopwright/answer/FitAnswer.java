@@ -89,6 +89,11 @@ public final class FitAnswer {
         return result.fits().size();
     }
 
+    /** Why the parts themselves cannot all be had or placed, where that is so. */
+    public Optional<String> partsTrouble() {
+        return search.partsTrouble();
+    }
+
     /** What keeps radiators from the mounts. */
     public List<MountHindrance> hindrances() {
         return MountHindrance.of(search);

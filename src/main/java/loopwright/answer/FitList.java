@@ -113,9 +113,7 @@ public final class FitList {
         }
         List<Turned> all = new ArrayList<>(turned.values());
         all.sort(Comparator.comparing(Turned::key));
-        List<Turned> top = all.stream()
-                .filter(t -> all.stream().noneMatch(o -> covers(o, t)))
-                .toList();
+        List<Turned> top = top(all);
         Map<String, Integer> counts = new HashMap<>();
         for (Turned one : all) {
             Turned home = top.stream()
@@ -127,6 +125,25 @@ public final class FitList {
         return top.stream()
                 .map(t -> new Entry(t.smallest(), counts.getOrDefault(t.key(), 0)))
                 .toList();
+    }
+
+    /**
+     * Those that no other covers, by key. What covers another has more radiators or thicker ones, and covering carries
+     * over; so, largest first, each has only to be held against those already known to be on top.
+     */
+    private static List<Turned> top(List<Turned> all) {
+        List<Turned> largestFirst = new ArrayList<>(all);
+        largestFirst.sort(Comparator.comparingInt(
+                        (Turned t) -> -t.smallest().layout().stacks().size())
+                .thenComparingInt(t -> -thickness(t.smallest().layout())));
+        List<Turned> top = new ArrayList<>();
+        for (Turned one : largestFirst) {
+            if (top.stream().noneMatch(t -> covers(t, one))) {
+                top.add(one);
+            }
+        }
+        top.sort(Comparator.comparing(Turned::key));
+        return top;
     }
 
     private static Turned merge(Turned a, Turned b) {

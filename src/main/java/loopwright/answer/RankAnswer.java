@@ -74,7 +74,7 @@ public final class RankAnswer {
         }
         return wish.layout()
                 .map(key -> "No layout with the key " + key + " fits here: fit lists the keys.")
-                .orElse("Nothing fits, so there is nothing to rank: unlock tells by how many millimetres.");
+                .orElse("Nothing fits, so there is nothing to rank: fit and unlock tell why.");
     }
 
     /** How the temperatures were had. */

@@ -23,7 +23,6 @@ import loopwright.fit.FitCase;
 import loopwright.fit.FitQuery;
 import loopwright.fit.FitResult;
 import loopwright.fit.FitSearch;
-import loopwright.fit.FitWish;
 import loopwright.fit.FoundLayout;
 import loopwright.fit.Layout.Stack;
 import loopwright.fit.ModSet;
@@ -51,7 +50,7 @@ public final class UnlockSearch {
      */
     public UnlockSearch(FitCase fitCase, FitSearch search, FitResult fits, Cooling cooling) {
         this.fitCase = fitCase;
-        this.query = new FitQuery(fitCase, FitWish.ALL);
+        this.query = new FitQuery(search);
         this.fits = fits;
         this.shortfalls = new Shortfalls(search);
         this.cooling = cooling;
@@ -97,7 +96,8 @@ public final class UnlockSearch {
         });
         List<Impossible> impossible = new ArrayList<>();
         byClass().forEach((radiator, shapes) -> {
-            if (!single.containsKey(radiator)) {
+            // What a stopped search has not found is not thereby impossible.
+            if (fits.isComplete() && !single.containsKey(radiator)) {
                 impossible.add(new Impossible(radiator, shortfalls.of(frame, shapes)));
             }
         });

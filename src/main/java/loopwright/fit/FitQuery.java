@@ -22,14 +22,14 @@ public final class FitQuery {
     private final Map<ModSet, Indexed> scenes = new HashMap<>();
     private final Map<Question, Boolean> answers = new HashMap<>();
 
-    /** Queries about a case. */
-    public FitQuery(FitCase fitCase, FitWish wish) {
-        this(fitCase, wish, () -> false);
+    /** Queries about builds: bare rows of fans, mods that only change air, parts of any room. */
+    public static FitQuery ofBuilds(FitCase fitCase, FitWish wish, BooleanSupplier interrupted) {
+        return new FitQuery(FitSearch.ofBuilds(fitCase, wish, interrupted));
     }
 
-    /** Queries about a case whose mod sets may be too many: when interrupted, some are missing. */
-    public FitQuery(FitCase fitCase, FitWish wish, BooleanSupplier interrupted) {
-        this.search = FitSearch.ofBuilds(fitCase, wish, interrupted);
+    /** Queries about layouts: the mod sets and the smallest parts of a search. */
+    public FitQuery(FitSearch search) {
+        this.search = search;
         this.finder = new WitnessFinder(search);
     }
 

@@ -3,6 +3,7 @@ package loopwright.fit;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -37,7 +38,7 @@ public final class FitSearch {
         this.interrupted = interrupted;
         this.worlds = new ModModel(fitCase.chassis(), ModRules.of(fitCase, wish), ModRules.thatMatter(fitCase, wish))
                 .all(interrupted);
-        this.maker = new SceneMaker(fitCase, PartSet.smallest(PartSet.group(new PartModel(fitCase).all())));
+        this.maker = new SceneMaker(fitCase, PartSet.smallest(PartSet.all(fitCase)));
     }
 
     /**
@@ -52,7 +53,7 @@ public final class FitSearch {
                 interrupted,
                 new ModModel(fitCase.chassis(), ModRules.of(fitCase, wish), ModRules.thatMatterForBuilds(fitCase, wish))
                         .all(interrupted),
-                new SceneMaker(withFans, PartSet.group(new PartModel(fitCase).all())));
+                new SceneMaker(withFans, PartSet.all(fitCase)));
     }
 
     private FitSearch(
@@ -91,6 +92,18 @@ public final class FitSearch {
 
     private List<Fresh.Choice> fresh(ModWorld world, Scene scene, Knowledge knowledge) {
         return new Fresh(fitCase, maker, wish).choices(world, scene, knowledge);
+    }
+
+    /** Why the parts themselves cannot all be had or placed, whatever hangs where; empty when they can. */
+    public Optional<String> partsTrouble() {
+        if (maker.partSets().isEmpty()) {
+            return Optional.of("No choice of the brief's parts goes together: sockets, board form, plugs, ports, or the"
+                    + " supply's rating");
+        }
+        boolean placed = worlds.stream().anyMatch(w -> maker.hasSetting(w, Knowledge.KNOWN_ONLY));
+        return placed
+                ? Optional.empty()
+                : Optional.of("The parts do not all find a place without a clash, whatever hangs on the mounts");
     }
 
     private List<UnknownLayout> unknown(Found known, Stop stop) {

@@ -1,7 +1,9 @@
 package loopwright.fit;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import loopwright.fit.ModModel.ModWorld;
 import loopwright.fit.Seating.Hindrance;
 
@@ -27,7 +29,13 @@ public record MountHindrance(String mount, Hindrance hindrance) {
         List<Hindrance> order = List.of(
                 Hindrance.NO_SEAT, Hindrance.NO_COVER, Hindrance.TOO_CLOSED, Hindrance.NO_AIR_OUTSIDE, Hindrance.NONE);
         int best = 0;
+        ModSet about =
+                ModRules.aboutMount(search.fitCase().chassis(), frame.mount().id());
+        Set<ModSet> seen = new HashSet<>();
         for (ModWorld world : search.worlds()) {
+            if (!seen.add(world.mods().and(about))) {
+                continue;
+            }
             for (Shape shape : search.fitCase().shapes().all()) {
                 Hindrance now = search.fitCase().seating().hindrance(frame, shape, world.mods());
                 best = Math.max(best, order.indexOf(now));

@@ -36,6 +36,11 @@ public record PartSet(int id, Chosen example, List<Chosen> choices) {
         return id;
     }
 
+    /** Every choice of parts of a case that goes together, grouped by the room they take. */
+    public static List<PartSet> all(FitCase fitCase) {
+        return group(new PartModel(fitCase).all());
+    }
+
     /** Groups choices by the room their parts take. */
     static List<PartSet> group(List<Chosen> choices) {
         Map<String, List<Chosen>> byRoom = new LinkedHashMap<>();

@@ -16,6 +16,9 @@ final class CutLines {
     static List<String> lines(UnlockAnswer answer, int cuts) {
         List<CutTable.Row> rows = answer.cutRows(cuts);
         List<String> out = new ArrayList<>();
+        answer.incompleteBecause()
+                .ifPresent(
+                        b -> out.add("INCOMPLETE (" + b + "): only what was found so far; nothing below is proven."));
         out.add("Any cuts: the largest radiators, each alone on its mount.");
         out.addAll(block(answer, rows, CutTable.Row::all));
         out.add("");

@@ -27,7 +27,9 @@ final class FitHead {
         if (!fits.isEmpty() && answer.wish().with().isEmpty()) {
             out.addAll(Lines.wrap("     ", "As delivered: " + uncut(answer)));
         }
-        if (answer.fitsInAll() == 0) {
+        if (answer.fitsInAll() == 0
+                && answer.incompleteBecause().isEmpty()
+                && answer.unknown().isEmpty()) {
             out.addAll(why(answer));
         }
         return out;
@@ -37,6 +39,9 @@ final class FitHead {
         if (answer.modSets() == 0) {
             return List.of(
                     "     No set of mods is allowed: the mods asked for and those forbidden contradict each other.");
+        }
+        if (answer.partsTrouble().isPresent()) {
+            return Lines.wrap("     ", answer.partsTrouble().get() + ".");
         }
         Columns table = Columns.plain();
         answer.hindrances().forEach(h -> table.row(h.mount(), h.text()));
@@ -51,7 +56,9 @@ final class FitHead {
     private static String count(FitAnswer answer, int layouts, int groups) {
         if (layouts == 0) {
             return answer.fitsInAll() == 0
-                    ? "nothing fits"
+                    ? answer.incompleteBecause().isPresent()
+                            ? "nothing found yet"
+                            : answer.unknown().isEmpty() ? "nothing fits" : "nothing is known to fit"
                     : "none of the " + answer.fitsInAll() + " layouts that fit is of the kind asked for";
         }
         String fit = answer.incompleteBecause().isPresent() ? " found so far" : layouts == 1 ? " fits" : " fit";

@@ -19,7 +19,9 @@ final class UnlockHead {
                 "UNLOCK  ",
                 chassis.title() + " (" + chassis.id() + "). " + state + ": "
                         + (layouts == 0
-                                ? "nothing fits, with any mods. "
+                                ? answer.incompleteBecause().isPresent()
+                                        ? "nothing found yet. "
+                                        : "nothing fits, with any mods. "
                                 : "read off " + layouts + (layouts == 1 ? " layout" : " layouts") + " that fit. ")
                         + coolant(answer));
     }
@@ -38,6 +40,6 @@ final class UnlockHead {
                 + (overRoomK.isPresent()
                         ? Kelvin.text(overRoomK.getAsDouble()) + Kelvin.plusMinus(answer.asDeliveredBand())
                                 + " K over the room, an estimate from rated conductance."
-                        : "no radiator at all.");
+                        : "no radiator, so there is no temperature.");
     }
 }

@@ -42,6 +42,9 @@ final class UnlockMount {
         if (!at.asDelivered().isEmpty()) {
             return "as delivered " + ClassWords.of(at.asDelivered());
         }
+        if (answer.incompleteBecause().isPresent()) {
+            return "as delivered nothing found yet";
+        }
         Reason why = answer.whyNothing(at.frame());
         return "as delivered nothing ("
                 + why.nearest()

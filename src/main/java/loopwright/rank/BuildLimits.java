@@ -39,12 +39,13 @@ record BuildLimits(long priceCents, int coolantOverRoomCentiK, SoundPower sound,
                 .intValueExact();
     }
 
+    static final String TOO_HOT = "too hot";
     static final String TOO_LOUD = "too loud once cool enough";
 
     /** The first limit that even the best of a bound breaks, in the builder's words. */
     String firstBroken(Goal.Bound bound) {
         if (bound.coolantOverRoomCentiK() > coolantOverRoomCentiK) {
-            return "too hot";
+            return TOO_HOT;
         }
         if (bound.soundMillionths() > sound.millionths()) {
             return TOO_LOUD;

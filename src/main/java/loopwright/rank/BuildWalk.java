@@ -143,9 +143,9 @@ final class BuildWalk {
                 Goal.Bound bound = bound(done, ideal, floors(layout.stacks(), done.mods(), duty));
                 if (bound.priceCents() < priceCents) {
                     String reason = limits.firstBroken(bound);
-                    // The coolest duty comes first: too hot there is too hot everywhere; otherwise say what else
-                    // breaks.
-                    if (why.isEmpty() || why.get().equals(BuildLimits.TOO_LOUD)) {
+                    // The coolest duty comes first. Too loud there and too hot once quiet is too loud once cool enough.
+                    boolean loud = why.filter(BuildLimits.TOO_LOUD::equals).isPresent();
+                    if (why.isEmpty() || (loud && !reason.equals(BuildLimits.TOO_HOT))) {
                         why = Optional.of(reason);
                     }
                 }

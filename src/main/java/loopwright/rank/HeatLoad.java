@@ -2,8 +2,7 @@ package loopwright.rank;
 
 import java.util.OptionalDouble;
 import loopwright.fit.FitCase;
-import loopwright.fit.FitQuery;
-import loopwright.fit.FitWish;
+import loopwright.fit.PartSet;
 
 /** Heat into the coolant at full load, W. */
 public final class HeatLoad {
@@ -12,10 +11,9 @@ public final class HeatLoad {
 
     /** The least of any choice of parts that goes together; empty when none does. */
     public static OptionalDouble leastW(FitCase fitCase) {
-        return new FitQuery(fitCase, FitWish.ALL)
-                .partSets().stream()
-                        .flatMap(s -> s.choices().stream())
-                        .mapToDouble(Cores::heatW)
-                        .min();
+        return PartSet.all(fitCase).stream()
+                .flatMap(s -> s.choices().stream())
+                .mapToDouble(Cores::heatW)
+                .min();
     }
 }

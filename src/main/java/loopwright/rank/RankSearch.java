@@ -54,7 +54,7 @@ public final class RankSearch {
                 all.unknown(),
                 all.incompleteBecause(),
                 all.modSets());
-        FitQuery query = new FitQuery(fitCase, wish, interrupted);
+        FitQuery query = FitQuery.ofBuilds(fitCase, wish, interrupted);
         List<Core> cores = Cores.of(fitCase, query.partSets());
         if (cores.isEmpty() || fits.fits().isEmpty()) {
             return new RankResult(fits, List.of(), List.of(), Map.of(), fits.incompleteBecause());
