@@ -45,6 +45,17 @@ public final class CatalogReader {
     }
 
     /**
+     * Makes sure that a file is there and can be read, before anything is sought beside it.
+     *
+     * @throws ProblemsException if not
+     */
+    public static void requireReadable(Path file) {
+        Problems problems = new Problems();
+        SourceFile.read(file, problems);
+        problems.throwIfAny();
+    }
+
+    /**
      * Reads a brief.
      *
      * @throws ProblemsException with every problem of the brief

@@ -75,6 +75,7 @@ final class BriefOptions {
             throw new ParameterException(
                     spec.commandLine(), "--time must be above 0 and at most 1000000 seconds but was " + s);
         });
+        CatalogReader.requireReadable(brief);
         Catalog read = CatalogReader.read(catalog.orElseGet(() -> CatalogFolder.beside(brief)));
         Brief wanted = CatalogReader.readBrief(brief, read);
         KnownId known = known(

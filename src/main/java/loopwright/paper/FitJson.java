@@ -16,35 +16,24 @@ import loopwright.fit.UnknownLayout;
 public final class FitJson implements FitPaper {
 
     private final Json json;
-    private final Origin origin;
+    private final JsonAnswers answers;
 
     /** Writes on a writer, which stays open. */
     public FitJson(Writer out, Origin origin) {
         this.json = new Json(out);
-        this.origin = origin;
+        this.answers = new JsonAnswers(json, origin, "loopwright/fit/1");
     }
 
     @Override
     public void begin() {
-        json.open();
-        putOrigin();
-        json.openList("answers");
-    }
-
-    private void putOrigin() {
-        json.put("schema", "loopwright/fit/1")
-                .put("program", origin.program())
-                .put("catalog", origin.catalog())
-                .put("brief", origin.brief());
+        answers.begin();
     }
 
     @Override
     public boolean add(FitAnswer answer) {
         List<FoundLayout> fits = answer.fits();
         FitRows rows = new FitRows(answer);
-        json.open();
-        putOrigin();
-        json.put("chassis", answer.fitCase().chassis().id());
+        answers.open(answer.fitCase().chassis().id());
         json.openList("layouts");
         int told = 0;
         while (told < fits.size() && !answer.stopsHere()) {
@@ -80,6 +69,6 @@ public final class FitJson implements FitPaper {
 
     @Override
     public void end() {
-        json.closeList().close().end();
+        answers.end();
     }
 }

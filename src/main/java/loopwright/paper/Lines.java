@@ -20,12 +20,26 @@ final class Lines {
         return wrap(head, " ".repeat(head.length()), text);
     }
 
+    /** The words of a text; those that no line could hold are cut. */
+    private static List<String> words(String text, int width) {
+        List<String> out = new ArrayList<>();
+        for (String word : text.split(" ")) {
+            String left = word;
+            while (left.length() > width) {
+                out.add(left.substring(0, width));
+                left = left.substring(width);
+            }
+            out.add(left);
+        }
+        return out;
+    }
+
     /** Breaks at spaces, with a head for the first line and one for the others. */
     static List<String> wrap(String head, String indent, String text) {
         List<String> out = new ArrayList<>();
         StringBuilder line = new StringBuilder(head);
         int start = head.length();
-        for (String word : text.split(" ")) {
+        for (String word : words(text, WIDTH - Math.max(head.length(), indent.length()))) {
             if (line.length() > start && line.length() + 1 + word.length() > WIDTH) {
                 out.add(line.toString().stripTrailing());
                 line = new StringBuilder(indent);

@@ -14,33 +14,22 @@ import loopwright.rank.RankResult.Ranked;
 public final class RankJson implements RankPaper {
 
     private final Json json;
-    private final Origin origin;
+    private final JsonAnswers answers;
 
     /** Writes on a writer, which stays open. */
     public RankJson(Writer out, Origin origin) {
         this.json = new Json(out);
-        this.origin = origin;
+        this.answers = new JsonAnswers(json, origin, "loopwright/rank/1");
     }
 
     @Override
     public void begin() {
-        json.open();
-        putOrigin();
-        json.openList("answers");
-    }
-
-    private void putOrigin() {
-        json.put("schema", "loopwright/rank/1")
-                .put("program", origin.program())
-                .put("catalog", origin.catalog())
-                .put("brief", origin.brief());
+        answers.begin();
     }
 
     @Override
     public boolean add(RankAnswer answer) {
-        json.open();
-        putOrigin();
-        json.put("chassis", answer.fitCase().chassis().id());
+        answers.open(answer.fitCase().chassis().id());
         json.put("complete", answer.incompleteBecause().isEmpty());
         answer.incompleteBecause().ifPresent(b -> json.put("incomplete_because", b));
         json.put("layouts_in_all", answer.result().fits().fits().size());
@@ -88,6 +77,6 @@ public final class RankJson implements RankPaper {
 
     @Override
     public void end() {
-        json.closeList().close().end();
+        answers.end();
     }
 }

@@ -17,7 +17,7 @@ import loopwright.fit.MountFrame;
 public final class UnlockJson implements UnlockPaper {
 
     private final Json json;
-    private final Origin origin;
+    private final JsonAnswers answers;
     private final OptionalInt cuts;
 
     /**
@@ -27,33 +27,23 @@ public final class UnlockJson implements UnlockPaper {
      */
     public UnlockJson(Writer out, Origin origin, OptionalInt cuts) {
         this.json = new Json(out);
-        this.origin = origin;
+        this.answers = new JsonAnswers(json, origin, "loopwright/unlock/1");
         this.cuts = cuts;
     }
 
     @Override
     public void begin() {
-        json.open();
-        putOrigin();
-        json.openList("answers");
-    }
-
-    private void putOrigin() {
-        json.put("schema", "loopwright/unlock/1")
-                .put("program", origin.program())
-                .put("catalog", origin.catalog())
-                .put("brief", origin.brief());
+        answers.begin();
     }
 
     @Override
     public boolean add(UnlockAnswer answer) {
         UnlockRows rows = new UnlockRows(answer);
-        json.open();
-        putOrigin();
-        json.put("chassis", answer.fitCase().chassis().id());
+        answers.open(answer.fitCase().chassis().id());
         json.put("currency", answer.fitCase().brief().terms().currency());
         json.put("heat_W", UnlockRows.orNull(answer.heatW(), 0));
         json.put("as_delivered_coolant_over_room_K", UnlockRows.orNull(answer.asDeliveredOverRoomK(), 2));
+        json.put("as_delivered_coolant_over_room_band_K", UnlockRows.bandOrNull(answer.asDeliveredBand()));
         json.openList("mounts");
         for (AtMount at : answer.mounts()) {
             json.item(rows.mount(at));
@@ -103,6 +93,6 @@ public final class UnlockJson implements UnlockPaper {
 
     @Override
     public void end() {
-        json.closeList().close().end();
+        answers.end();
     }
 }

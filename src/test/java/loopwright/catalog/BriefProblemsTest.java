@@ -79,4 +79,11 @@ class BriefProblemsTest {
                 .hasMessageEndingWith("catalogs/fans.yaml:1:1: schema: found loopwright/fans/1, allowed"
                         + " loopwright/brief/1. This file is not a brief.");
     }
+
+    @Test
+    void theCoolantIsWarmerThanTheRoom(@TempDir Path folder) {
+        assertThat(broken(folder, FILE, "coolant_max_C: 40", "coolant_max_C: 22"))
+                .anyMatch(p -> p.contains("limits.coolant_max_C: found 22.0, allowed above room_C, 22.0."
+                        + " Coolant is never cooler than the room's air."));
+    }
 }

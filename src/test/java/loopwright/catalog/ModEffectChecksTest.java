@@ -47,4 +47,40 @@ class ModEffectChecksTest {
                         p -> p.contains("shell.interior.height_mm: found unknown, allowed a length. Measure the inside"
                                 + " first: everything else is judged against it."));
     }
+
+    @Test
+    void aModDoesNotExcludeItself(@TempDir Path folder) {
+        assertThat(CheckAcrossItemsTest.broken(
+                        folder, CUBE, "{requires: [take-cage]}", "{requires: [take-cage], excludes: [raise-roof]}"))
+                .singleElement()
+                .asString()
+                .contains("mods[1].rules.excludes: found \"raise-roof\" itself, allowed other mods."
+                        + " As it stands the mod could never be done.");
+    }
+
+    @Test
+    void placesAreFewEnoughToTellApart(@TempDir Path folder) {
+        StringBuilder more = new StringBuilder("places:\n");
+        for (int i = 0; i < 62; i++) {
+            more.append("        - {id: spare-")
+                    .append(i)
+                    .append(", title: Spare, holds: [3.5-inch], pose: {corner: {x_mm: 1, y_mm: 1, z_mm: 1},")
+                    .append(" length: rear, width: right, height: up}}\n");
+        }
+        assertThat(CheckAcrossItemsTest.broken(folder, CUBE, "places:\n", more.toString()))
+                .anyMatch(p -> p.matches(".*: inside\\.places: found \\d+ places, allowed at most 62 a chassis"));
+    }
+
+    /** A line break and an escape sequence in a title could forge a line of the answer. */
+    @Test
+    void textsHoldOnlyWhatCanBeSeen(@TempDir Path folder) {
+        assertThat(CheckAcrossItemsTest.broken(folder, CUBE, "title: Take out the cage", "title: \"Take\\nFIT\""))
+                .singleElement()
+                .asString()
+                .contains("found the character U+000A, allowed one line of characters that can be seen");
+        assertThat(CheckAcrossItemsTest.broken(folder, CUBE, "title: Take out the cage", "title: \"a\\eb\""))
+                .singleElement()
+                .asString()
+                .contains("found the character U+001B");
+    }
 }

@@ -98,4 +98,14 @@ class AppTest {
         App.Streams streams = new App.Streams(new PrintWriter(broken), new PrintWriter(Writer.nullWriter()));
         assertThat(App.run(streams, "--version")).isEqualTo(5);
     }
+
+    @Test
+    void namesTheMissingBriefAndNothingElse() {
+        Ran ran = Ran.of("fit", "no-such-folder/nope.yaml");
+        assertThat(ran.code()).isEqualTo(3);
+        assertThat(ran.err().lines())
+                .singleElement()
+                .asString()
+                .startsWith("no-such-folder/nope.yaml:1:1: found no such file");
+    }
 }

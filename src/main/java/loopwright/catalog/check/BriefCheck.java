@@ -36,6 +36,13 @@ public final class BriefCheck {
             problems.add(item.problem(
                     "terms.currency", brief.terms().currency(), currency + ", the currency of the catalogue", ""));
         }
+        if (brief.limits().coolantMaxC() <= brief.limits().roomC()) {
+            problems.add(item.problem(
+                    "limits.coolant_max_C",
+                    String.valueOf(brief.limits().coolantMaxC()),
+                    "above room_C, " + brief.limits().roomC(),
+                    "Coolant is never cooler than the room's air."));
+        }
         if (brief.chassis().isEmpty()) {
             problems.add(item.problem("chassis", "no chassis", "at least one chassis", ""));
         }

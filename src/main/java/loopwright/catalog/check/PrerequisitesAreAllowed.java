@@ -19,6 +19,14 @@ final class PrerequisitesAreAllowed implements Check {
     }
 
     private static void mod(Items.Placed<Chassis> chassis, int index, String id, Problems problems) {
+        if (chassis.value().mods().get(index).rules().excludes().contains(id)) {
+            problems.add(chassis.item()
+                    .problem(
+                            "mods[" + index + "].rules.excludes",
+                            "\"" + id + "\" itself",
+                            "other mods",
+                            "As it stands the mod could never be done."));
+        }
         List<String> together = new ArrayList<>();
         together.add(id);
         together.addAll(Prerequisites.all(chassis.value(), id));

@@ -4,7 +4,9 @@ import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import loopwright.catalog.read.Node.ListNode;
 import loopwright.catalog.read.Node.MapNode;
@@ -119,9 +121,26 @@ public final class RecordBinder {
     }
 
     private Optional<Object> text(Scalar scalar, String path) {
-        return scalar.text().isBlank()
-                ? notes.wrong(scalar, path, "an empty text", "a text", "")
-                : Optional.of(scalar.text());
+        if (scalar.text().isBlank()) {
+            return notes.wrong(scalar, path, "an empty text", "a text", "");
+        }
+        OptionalInt unseen =
+                scalar.text().codePoints().filter(RecordBinder::isUnseen).findFirst();
+        if (unseen.isPresent()) {
+            String found = String.format(Locale.ROOT, "the character U+%04X", unseen.getAsInt());
+            return notes.wrong(scalar, path, found, "one line of characters that can be seen", "");
+        }
+        return Optional.of(scalar.text());
+    }
+
+    /** Characters that steer a terminal, break a line or turn the reading direction: a title could forge an answer. */
+    private static boolean isUnseen(int codePoint) {
+        int type = Character.getType(codePoint);
+        return type == Character.CONTROL
+                || type == Character.FORMAT
+                || type == Character.LINE_SEPARATOR
+                || type == Character.PARAGRAPH_SEPARATOR
+                || type == Character.SURROGATE;
     }
 
     private Optional<Object> choice(Slot slot, Scalar scalar, String path) {

@@ -1,0 +1,44 @@
+package loopwright.paper;
+
+/** What every JSON answer has round it: where it came from, and a list with an answer a chassis. */
+final class JsonAnswers {
+
+    private final Json json;
+    private final Origin origin;
+    private final String schema;
+
+    /**
+     * An envelope.
+     *
+     * @param schema name and version of the answer's form, like {@code loopwright/fit/1}
+     */
+    JsonAnswers(Json json, Origin origin, String schema) {
+        this.json = json;
+        this.origin = origin;
+        this.schema = schema;
+    }
+
+    void begin() {
+        json.open();
+        putOrigin();
+        json.openList("answers");
+    }
+
+    /** Starts the answer for a chassis; whoever fills it closes it. */
+    void open(String chassis) {
+        json.open();
+        putOrigin();
+        json.put("chassis", chassis);
+    }
+
+    private void putOrigin() {
+        json.put("schema", schema)
+                .put("program", origin.program())
+                .put("catalog", origin.catalog())
+                .put("brief", origin.brief());
+    }
+
+    void end() {
+        json.closeList().close().end();
+    }
+}
