@@ -11,6 +11,7 @@ import loopwright.answer.Unlocks.AtMount;
 import loopwright.answer.Unlocks.Combination;
 import loopwright.answer.Unlocks.Impossible;
 import loopwright.answer.Unlocks.RadiatorClass;
+import loopwright.answer.Unlocks.Way;
 import loopwright.catalog.chassis.Mod;
 import loopwright.fit.FitCase;
 import loopwright.fit.FitResult;
@@ -32,6 +33,7 @@ public final class UnlockAnswer {
     private final FitResult fits;
     private final OptionalDouble heatW;
     private final Cooling cooling;
+    private final Supplier<UnlockSearch> asked;
     private final Supplier<Unlocks> unlocks;
     private final Supplier<AsDelivered> asDelivered;
 
@@ -49,7 +51,8 @@ public final class UnlockAnswer {
         this.fits = search.run();
         this.heatW = HeatLoad.leastW(fitCase);
         this.cooling = new Cooling(fitCase, new RatedEstimate(), heatW.orElse(0));
-        this.unlocks = Once.of(() -> new UnlockSearch(fitCase, search, fits, cooling).answer());
+        this.asked = Once.of(() -> new UnlockSearch(fitCase, search, fits, cooling));
+        this.unlocks = Once.of(() -> asked.get().answer());
         this.asDelivered = Once.of(() -> new AsDelivered(fitCase));
     }
 
@@ -84,6 +87,15 @@ public final class UnlockAnswer {
         return unlocks.get().mounts().stream()
                 .filter(m -> shows(m.frame().mount().id()))
                 .toList();
+    }
+
+    /** Every way to have the layout with a key, cheapest first; empty when no layout with that key fits. */
+    public List<Way> waysTo(String key) {
+        return fits.fits().stream()
+                .filter(f -> f.layout().key().equals(key))
+                .findFirst()
+                .map(f -> asked.get().waysTo(f))
+                .orElse(List.of());
     }
 
     /** Coolant over room with the best layout as delivered, K; empty when nothing fits as delivered. */

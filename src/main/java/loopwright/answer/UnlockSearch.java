@@ -141,13 +141,28 @@ public final class UnlockSearch {
                 .toList();
         Best best = best(using, mods)
                 .orElseThrow(() -> new IllegalStateException("nothing fits with " + mods + " that needs it"));
+        return way(mods, List.copyOf(stacks.values()), best);
+    }
+
+    /** Every way to have one layout, cheapest first. */
+    public List<Way> waysTo(FoundLayout found) {
+        List<Way> out = new ArrayList<>();
+        for (ModSet mods : found.needed()) {
+            Best itself = new Best(found, cooling.conductanceWPerK(found.layout(), mods));
+            out.add(way(mods, found.layout().stacks(), itself));
+        }
+        out.sort(Comparator.comparingLong(Way::costCents).thenComparing(Way::mods));
+        return List.copyOf(out);
+    }
+
+    private Way way(ModSet mods, List<Stack> stacks, Best best) {
         ModBill bill = bills.computeIfAbsent(mods, m -> ModBill.of(fitCase.catalog(), fitCase.chassis(), m));
         return new Way(
                 mods,
                 bill,
                 bill.costCents(fitCase.brief().terms()),
                 bill.days(fitCase.brief().terms()),
-                List.copyOf(stacks.values()),
+                stacks,
                 best,
                 gain(best, mods));
     }

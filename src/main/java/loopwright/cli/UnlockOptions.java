@@ -16,6 +16,7 @@ import loopwright.paper.UnlockCsv;
 import loopwright.paper.UnlockJson;
 import loopwright.paper.UnlockPaper;
 import loopwright.paper.UnlockText;
+import loopwright.paper.UnlockView;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Option;
 
@@ -40,6 +41,9 @@ final class UnlockOptions {
             description = "The other way round: the largest radiators with at most 0 to N cuts.")
     private Optional<Integer> cuts = Optional.empty();
 
+    @Option(names = "--layout", paramLabel = "KEY", description = "Every way to have this one layout.")
+    private Optional<String> layout = Optional.empty();
+
     @Option(
             names = "--top",
             paramLabel = "N",
@@ -62,11 +66,12 @@ final class UnlockOptions {
         about.requireMods(asked, with, without);
         about.requireMounts(asked, mounts);
         about.requirePositive("--top", top);
+        layout.ifPresent(about::requireKey);
         cuts.ifPresent(n -> about.requireWithin("--cuts", n, 0, CUTS_MAX));
     }
 
     UnlockPaper paper(Format format, PrintWriter out, Origin origin) {
-        OptionalInt asked = cuts.map(OptionalInt::of).orElse(OptionalInt.empty());
+        UnlockView asked = new UnlockView(cuts.map(OptionalInt::of).orElse(OptionalInt.empty()), layout);
         Ink ink = Ansi.AUTO.enabled() ? Ink.COLOURED : Ink.PLAIN;
         return switch (format) {
             case JSON -> new UnlockJson(out, origin, asked);

@@ -3,7 +3,6 @@ package loopwright.paper;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import loopwright.answer.UnlockAnswer;
 import loopwright.answer.UnlockState;
@@ -36,22 +35,22 @@ public final class UnlockCsv implements UnlockPaper {
 
     private final Csv csv;
     private final Origin origin;
-    private final OptionalInt cuts;
+    private final UnlockView view;
 
     /**
      * Writes on a writer, which stays open.
      *
-     * @param cuts tell what fits with at most so many cuts instead
+     * @param view tell something else instead
      */
-    public UnlockCsv(PrintWriter out, Origin origin, OptionalInt cuts) {
+    public UnlockCsv(PrintWriter out, Origin origin, UnlockView view) {
         this.csv = new Csv(out);
         this.origin = origin;
-        this.cuts = cuts;
+        this.view = view;
     }
 
     @Override
     public void begin() {
-        if (cuts.isPresent()) {
+        if (view.cuts().isPresent()) {
             csv.row(CutCsv.HEADS);
             return;
         }
@@ -63,8 +62,14 @@ public final class UnlockCsv implements UnlockPaper {
 
     @Override
     public boolean add(UnlockAnswer answer) {
-        if (cuts.isPresent()) {
-            CutCsv.rows(answer, origin, cuts.getAsInt()).forEach(csv::row);
+        if (view.layout().isPresent()) {
+            List<Way> ways = answer.waysTo(view.layout().get());
+            ways.forEach(w -> row(answer, "", view.layout().get(), "layout", figures(answer, w), "", ""));
+            answer.incompleteBecause().ifPresent(b -> row(answer, "", "", "incomplete", List.of(), "", b));
+            return !ways.isEmpty();
+        }
+        if (view.cuts().isPresent()) {
+            CutCsv.rows(answer, origin, view.cuts().getAsInt()).forEach(csv::row);
         } else {
             answer.mounts().forEach(m -> mount(answer, m));
             answer.incompleteBecause().ifPresent(b -> row(answer, "", "", "incomplete", List.of(), "", b));

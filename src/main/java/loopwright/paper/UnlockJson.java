@@ -4,7 +4,6 @@ import java.io.Writer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalInt;
 import java.util.function.Function;
 import loopwright.answer.CutTable;
 import loopwright.answer.UnlockAnswer;
@@ -18,17 +17,17 @@ public final class UnlockJson implements UnlockPaper {
 
     private final Json json;
     private final JsonAnswers answers;
-    private final OptionalInt cuts;
+    private final UnlockView view;
 
     /**
      * Writes on a writer, which stays open.
      *
-     * @param cuts tell also what fits with at most so many cuts
+     * @param view what is told besides
      */
-    public UnlockJson(Writer out, Origin origin, OptionalInt cuts) {
+    public UnlockJson(Writer out, Origin origin, UnlockView view) {
         this.json = new Json(out);
         this.answers = new JsonAnswers(json, origin, "loopwright/unlock/1");
-        this.cuts = cuts;
+        this.view = view;
     }
 
     @Override
@@ -53,11 +52,14 @@ public final class UnlockJson implements UnlockPaper {
             json.item(rows.combination(each));
         }
         json.closeList();
-        cuts.ifPresent(n -> json.put("cuts", cuts(answer, n)));
+        view.cuts().ifPresent(n -> json.put("cuts", cuts(answer, n)));
+        view.layout().ifPresent(key -> json.put("layout", rows.layout(key, answer.waysTo(key))));
         json.put("complete", answer.incompleteBecause().isEmpty());
         answer.incompleteBecause().ifPresent(b -> json.put("incomplete_because", b));
         json.close();
-        return !answer.fits().fits().isEmpty();
+        return view.layout()
+                .map(key -> !answer.waysTo(key).isEmpty())
+                .orElse(!answer.fits().fits().isEmpty());
     }
 
     private static Map<String, Object> cuts(UnlockAnswer answer, int cuts) {

@@ -79,6 +79,14 @@ final class UnlockRows {
         return out;
     }
 
+    /** Every way to have one layout; no mod sets when no layout with that key fits. */
+    Map<String, Object> layout(String key, List<Way> ways) {
+        Map<String, Object> out = Json.object();
+        out.put("key", key);
+        out.put("mod_sets", ways.stream().map(this::way).toList());
+        return out;
+    }
+
     private Map<String, Object> way(Way way) {
         Map<String, Object> out = Json.object();
         out.put("mods", way.mods().ids(chassis));

@@ -2,7 +2,6 @@ package loopwright.paper;
 
 import java.io.PrintWriter;
 import java.util.List;
-import java.util.OptionalInt;
 import loopwright.answer.UnlockAnswer;
 import loopwright.answer.Unlocks.AtMount;
 
@@ -13,20 +12,20 @@ public final class UnlockText implements UnlockPaper {
     private final Origin origin;
     private final Ink ink;
     private final int top;
-    private final OptionalInt cuts;
+    private final UnlockView view;
 
     /**
      * Writes the blocks.
      *
      * @param top most combinations shown
-     * @param cuts show what fits with at most so many cuts instead
+     * @param view show something else instead
      */
-    public UnlockText(PrintWriter out, Origin origin, Ink ink, int top, OptionalInt cuts) {
+    public UnlockText(PrintWriter out, Origin origin, Ink ink, int top, UnlockView view) {
         this.out = out;
         this.origin = origin;
         this.ink = ink;
         this.top = top;
-        this.cuts = cuts;
+        this.view = view;
     }
 
     @Override
@@ -38,8 +37,12 @@ public final class UnlockText implements UnlockPaper {
     public boolean add(UnlockAnswer answer) {
         UnlockHead.lines(answer).forEach(this::print);
         print("");
-        if (cuts.isPresent()) {
-            block(CutLines.lines(answer, cuts.getAsInt()));
+        if (view.layout().isPresent()) {
+            block(LayoutWays.lines(answer, view.layout().get()));
+            return !answer.waysTo(view.layout().get()).isEmpty();
+        }
+        if (view.cuts().isPresent()) {
+            block(CutLines.lines(answer, view.cuts().getAsInt()));
         } else {
             for (AtMount at : answer.mounts()) {
                 block(UnlockMount.lines(answer, at));

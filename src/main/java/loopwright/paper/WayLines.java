@@ -31,13 +31,26 @@ final class WayLines {
      */
     List<String> lines(String head, Way way) {
         String indent = " ".repeat(head.length());
-        List<String> out = new ArrayList<>(Lines.wrap(head, ModWords.titles(way.mods(), chassis)));
-        out.addAll(Lines.wrap(
-                indent,
-                ModWords.traces(way.bill()) + "; " + Effort.text(way.bill(), way.costCents(), way.days(), terms)));
+        List<String> out = new ArrayList<>(effort(head, way));
         out.addAll(Lines.wrap(indent, "fans " + fans(way.stacks())));
         out.addAll(Lines.wrap(indent, way.gain().map(WayLines::gain).orElse(NO_COMPARISON)));
         out.addAll(Lines.wrap(indent, "best: " + layout(way.best().layout().layout())));
+        return out;
+    }
+
+    /** What to do for one layout, what it takes, what it gains. */
+    List<String> toLayout(String head, Way way) {
+        List<String> out = new ArrayList<>(effort(head, way));
+        out.addAll(Lines.wrap(
+                " ".repeat(head.length()), way.gain().map(WayLines::gain).orElse(NO_COMPARISON)));
+        return out;
+    }
+
+    private List<String> effort(String head, Way way) {
+        List<String> out = new ArrayList<>(Lines.wrap(head, ModWords.titles(way.mods(), chassis)));
+        out.addAll(Lines.wrap(
+                " ".repeat(head.length()),
+                ModWords.traces(way.bill()) + "; " + Effort.text(way.bill(), way.costCents(), way.days(), terms)));
         return out;
     }
 
