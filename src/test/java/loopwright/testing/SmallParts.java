@@ -169,6 +169,15 @@ public final class SmallParts {
                         new Pump.Water(List.of(new Pump.CurvePoint(0, 30), new Pump.CurvePoint(10, 0)), 150, mm(5)),
                         new Pump.Electric(15, 0, 20, 25)),
                 new Tube("tube", "tube", Optional.empty(), BUY, Tube.Kind.SOFT, mm(10), mm(16), mm(40)),
-                new Coolant("coolant", "coolant", Optional.empty(), BUY, Coolant.BaseLiquid.WATER, 0, true, 12));
+                new Coolant(
+                        "coolant",
+                        "coolant",
+                        Optional.empty(),
+                        BUY,
+                        Coolant.BaseLiquid.WATER,
+                        Optional.empty(),
+                        Optional.empty(),
+                        true,
+                        12));
     }
 }

@@ -14,6 +14,7 @@ public final class Checks {
             new CurvesFall(),
             new LossRises(),
             new HalvesAreExact(),
+            new GlycolIsSaidOnce(),
             new StandardsCoverParts(),
             new PrerequisitesEnd(),
             new PrerequisitesAreAllowed(),

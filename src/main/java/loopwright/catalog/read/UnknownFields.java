@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import loopwright.catalog.read.Node.MapNode;
 
 /** Notes fields that a record does not have, and which of its own fields was probably meant. */
@@ -121,6 +122,7 @@ final class UnknownFields {
                     .findFirst();
             Optional<String> nearest = sameStem.map(FieldName::text).or(() -> Nearest.to(field, known));
             String hint = sameStem.map(n -> "Give it in " + n.unit() + " as " + n.text() + ".")
+                    .or(() -> sayWhich(field, slots))
                     .orElse(nearest.map(n -> "Maybe " + n + "?").orElse(""));
             notes.add(
                     entry.keyAt(),
@@ -131,6 +133,32 @@ final class UnknownFields {
             meant.add(nearest.orElse(field));
         });
         return meant;
+    }
+
+    /** A hint where several fields say more exactly what this one says: {@code share_percent} by mass or by volume. */
+    private static Optional<String> sayWhich(String field, List<Slot> slots) {
+        List<FieldName> exact = slots.stream()
+                .map(Slot::name)
+                .filter(name -> middle(field, name).isPresent())
+                .toList();
+        if (exact.size() < 2) {
+            return Optional.empty();
+        }
+        return Optional.of("Say "
+                + exact.stream().map(name -> middle(field, name).orElseThrow()).collect(Collectors.joining(" or "))
+                + ": "
+                + exact.stream().map(FieldName::text).collect(Collectors.joining(" or "))
+                + ".");
+    }
+
+    /** What a name says between the stem and the unit of a field: {@code mass} in {@code share_mass_percent}. */
+    private static Optional<String> middle(String field, FieldName name) {
+        String end = "_" + name.unit();
+        if (name.unit().isEmpty() || !field.endsWith(end)) {
+            return Optional.empty();
+        }
+        String start = field.substring(0, field.length() - end.length()) + "_";
+        return name.stem().startsWith(start) ? Optional.of(name.stem().substring(start.length())) : Optional.empty();
     }
 
     private static boolean differsOnlyInUnit(String field, FieldName name) {

@@ -170,7 +170,16 @@ final class RankParts {
         }
         for (String id : List.of("coolant-a", "coolant-b")) {
             Purchase buy = new Purchase(dice.oneOf(List.of(990, 1500)), dice.between(1, 4));
-            all.add(new Coolant(id, id, Optional.empty(), buy, Coolant.BaseLiquid.WATER, 0, true, 12));
+            all.add(new Coolant(
+                    id,
+                    id,
+                    Optional.empty(),
+                    buy,
+                    Coolant.BaseLiquid.WATER,
+                    Optional.empty(),
+                    Optional.empty(),
+                    true,
+                    12));
         }
     }
 }
