@@ -15,10 +15,10 @@ import java.util.List;
  * <p><b>Source.</b> Piecewise cubic Hermite polynomials; inner slopes by [FritschButland1984] (weighted harmonic mean), end
  * slopes by the three-point formula, never rising ([Moler2004] ch. 3). Checked against hand-worked values.
  */
-final class FallingCurve {
+public final class FallingCurve {
 
     /** One point. */
-    record Point(double x, double y) {}
+    public record Point(double x, double y) {}
 
     private final List<Point> points;
     private final double[] slopes;
@@ -29,24 +29,24 @@ final class FallingCurve {
      * @param points at least two, x rising strictly, y never rising, all finite
      * @throws IllegalArgumentException if they are not
      */
-    FallingCurve(List<Point> points) {
+    public FallingCurve(List<Point> points) {
         this.points = List.copyOf(points);
         check(this.points);
         slopes = slopes(this.points);
     }
 
     /** First point. */
-    Point first() {
+    public Point first() {
         return points.get(0);
     }
 
     /** Last point. */
-    Point last() {
+    public Point last() {
         return points.get(points.size() - 1);
     }
 
     /** The value at x. */
-    double at(double x) {
+    public double at(double x) {
         if (x <= first().x()) {
             return first().y();
         }
