@@ -29,12 +29,22 @@ public record TubeRun(double boreM, double lengthM, double roughnessM) implement
 
     @Override
     public double lossPa(double flowM3PerS, LiquidState liquid) {
-        double speedMPerS = FlowRange.checked(flowM3PerS) / Bore.areaM2(boreM);
-        double dynamicPa = 0.5 * liquid.densityKgPerM3() * speedMPerS * speedMPerS;
-        double reynolds = liquid.densityKgPerM3() * speedMPerS * boreM / liquid.viscosityPaS();
-        if (reynolds <= TubeFriction.RE_LAMINAR_MAX) {
-            return TubeFriction.LAMINAR / 2 * liquid.viscosityPaS() * lengthM * speedMPerS / (boreM * boreM);
-        }
-        return TubeFriction.darcy(reynolds, roughnessM / boreM) * lengthM / boreM * dynamicPa;
+        return in(liquid).lossPa(flowM3PerS);
+    }
+
+    /** Re, the laminar loss and ρV²/2 are the flow, and its square, times what does not change with it. */
+    @Override
+    public LossCurve in(LiquidState liquid) {
+        double areaM2 = Bore.areaM2(boreM);
+        double reynoldsPerFlow = liquid.densityKgPerM3() * boreM / (areaM2 * liquid.viscosityPaS());
+        double laminar = TubeFriction.LAMINAR / 2 * liquid.viscosityPaS() * lengthM / (areaM2 * boreM * boreM);
+        double quadratic = lengthM / boreM * Bore.dynamicPaPerFlow2(boreM, liquid);
+        double relRoughness = roughnessM / boreM;
+        return flowM3PerS -> {
+            double reynolds = reynoldsPerFlow * FlowRange.checked(flowM3PerS);
+            return reynolds <= TubeFriction.RE_LAMINAR_MAX
+                    ? laminar * flowM3PerS
+                    : TubeFriction.darcy(reynolds, relRoughness) * quadratic * flowM3PerS * flowM3PerS;
+        };
     }
 }
