@@ -8,7 +8,7 @@ package loopwright.loop.water;
  */
 public record LiquidState(double densityKgPerM3, double viscosityPaS) {
 
-    /** Water at 20 °C and 0.1 MPa: density by [IAPWS-R6-95], viscosity by [IAPWS-R12-08]. */
+    /** Water at 20 °C and 0.1 MPa: density by [IAPWS95], viscosity by [IAPWSR12]. */
     public static final LiquidState WATER_20_C = new LiquidState(998.2065, 1.001597e-3);
 
     /** Checks the ranges. */
