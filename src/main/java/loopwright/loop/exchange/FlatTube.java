@@ -10,7 +10,7 @@ package loopwright.loop.exchange;
  * Re 4000 turbulent; between the two a straight line in the Reynolds number, which never falls. Entrance effects are left
  * out: in short tubes the true value is larger.
  *
- * <p><b>Accuracy.</b> Laminar 0.3 % of the developed value; turbulent ±10 % of the data ([Gnielinski1976]); between, no claim.
+ * <p><b>Accuracy.</b> Laminar 0.2 % of the developed value; turbulent ±10 % of the data ([Gnielinski1976]); between, no claim.
  *
  * <p><b>Source.</b> [ShahLondon1978]; [Gnielinski1976] with the friction of [Petukhov1970]; the straight line as in
  * [Gnielinski2013].

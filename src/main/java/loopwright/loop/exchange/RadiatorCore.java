@@ -3,6 +3,7 @@ package loopwright.loop.exchange;
 import java.util.List;
 import loopwright.catalog.part.Radiator;
 import loopwright.catalog.standard.Practice;
+import loopwright.loop.fluid.Air;
 
 /**
  * A radiator's core: what passes from its coolant to the air, and what it resists the air.
@@ -50,6 +51,11 @@ public final class RadiatorCore {
     /** Face of all sections, m². */
     public double faceAreaM2() {
         return geometry.faceAreaM2();
+    }
+
+    /** Returns the core in air of one state; tabulated, so make it once. */
+    public CoreInAir in(Air air) {
+        return in(air.densityKgPerM3(), air.viscosityPaS(), air.conductivityWPerMK(), air.heatCapacityJPerKgK());
     }
 
     /**

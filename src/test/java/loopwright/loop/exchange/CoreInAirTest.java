@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Stream;
 import loopwright.catalog.part.Radiator;
+import loopwright.loop.fluid.Air;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -175,6 +176,17 @@ class CoreInAirTest {
                 before = core.lossPa(speed);
             }
         }
+    }
+
+    /** Air of 25 °C at sea level, once by its properties and once as a state. */
+    @Test
+    void takesAStateOfAir() {
+        RadiatorCore core = SampleCores.core(SampleCores.radiator("1x120", 20, 16, 1));
+        CoreInAir byState = core.in(Air.at(25, 0));
+
+        assertThat(byState.lossPa(1)).isCloseTo(core.in(SampleCores.AIR).lossPa(1), Percentage.withPercentage(0.1));
+        assertThat(byState.airSideWPerK(1))
+                .isCloseTo(core.in(SampleCores.AIR).airSideWPerK(1), Percentage.withPercentage(0.1));
     }
 
     @Test

@@ -31,9 +31,9 @@ class RectangularDuctTest {
             double aspect, double friction, double evenHeat, double evenWall, double polyHeat, double polyWall) {
         assertThat(RectangularDuct.frictionReynolds(aspect)).isCloseTo(friction, within(1e-6));
         assertThat(RectangularDuct.nusseltEvenHeat(aspect)).isCloseTo(polyHeat, within(6e-5));
-        assertThat(RectangularDuct.nusseltEvenHeat(aspect)).isCloseTo(evenHeat, Percentage.withPercentage(0.2));
+        assertThat(RectangularDuct.nusseltEvenHeat(aspect)).isCloseTo(evenHeat, Percentage.withPercentage(0.1));
         assertThat(RectangularDuct.nusseltEvenWall(aspect)).isCloseTo(polyWall, within(6e-5));
-        assertThat(RectangularDuct.nusseltEvenWall(aspect)).isCloseTo(evenWall, Percentage.withPercentage(0.3));
+        assertThat(RectangularDuct.nusseltEvenWall(aspect)).isCloseTo(evenWall, Percentage.withPercentage(0.2));
     }
 
     /** Parallel plates: 24, 8.2353 and 7.5407, exact. */
