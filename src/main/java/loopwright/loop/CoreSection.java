@@ -1,6 +1,7 @@
 package loopwright.loop;
 
 import loopwright.catalog.part.Radiator;
+import loopwright.loop.exchange.SectionFace;
 
 /**
  * One fan's section of a radiator's core: what it resists and what it conducts, against the speed of the air on its face.
@@ -40,12 +41,6 @@ final class CoreSection {
     /** Heat capacity of air flow, W/K for each m³/h: 1.2 kg/m³ × 1005 J/(kg·K) / 3600 s/h. */
     private static final double AIR_W_PER_K_PER_M3_PER_H = 0.335;
 
-    /** Face of a 120 mm section, m²; trade practice, from memory. */
-    private static final double FACE_120_M2 = 0.0132;
-
-    /** Face of a 140 mm section, m²; trade practice, from memory. */
-    private static final double FACE_140_M2 = 0.0182;
-
     private static final double SECONDS_PER_H = 3600;
 
     private final double faceAreaM2;
@@ -55,23 +50,9 @@ final class CoreSection {
     CoreSection(Radiator radiator) {
         double depthMm = radiator.core().depthMm();
         double fins = radiator.core().finsPerInch() / FINS_PER_INCH_REF;
-        faceAreaM2 = faceAreaM2(radiator.pattern().sizeMm());
+        faceAreaM2 = SectionFace.areaM2(radiator.pattern().sizeMm());
         resistanceScaleMm = depthMm * StrictMath.pow(fins, RESISTANCE_FIN_EXPONENT);
         transferUnitsAt1MPerS = TRANSFER_UNITS_REF * StrictMath.pow(depthMm / DEPTH_REF_MM * fins, TRANSFER_EXPONENT);
-    }
-
-    /**
-     * Face of one fan's section, m².
-     *
-     * <p>120 and 140 mm: trade practice. Other sizes: ASSUMED to go with the square of the size from the 120's (see
-     * {@code src/site/markdown/physics/assumptions.md}); that would give the 140's 1.3 % less than its own figure.
-     */
-    static double faceAreaM2(int sizeMm) {
-        if (sizeMm == 140) {
-            return FACE_140_M2;
-        }
-        double ratio = sizeMm / 120.0;
-        return FACE_120_M2 * ratio * ratio;
     }
 
     /** Speed of the air on the face, m/s. */

@@ -97,6 +97,56 @@ class CheckAcrossItemsTest {
         assertThat(broken(folder, "catalogs/blocks.yaml", "loss_kPa: 10", "loss_kPa: 0"))
                 .containsExactly("catalogs/blocks.yaml:13:41: block \"b-1\": flow.loss[1].loss_kPa: found 0 after 0,"
                         + " allowed a curve that rises");
+        assertThat(broken(folder, "catalogs/radiators.yaml", "loss_kPa: 3", "loss_kPa: 0"))
+                .containsExactly("catalogs/radiators.yaml:21:37: radiator \"r-140\": core.loss[1].loss_kPa: found 0"
+                        + " after 0, allowed a curve that rises");
+        assertThat(broken(
+                        folder,
+                        "catalogs/radiators.yaml",
+                        "loss_kPa: 3}]",
+                        "loss_kPa: 3}], measured: {air_loss: [{airflow_m3_per_h: 60, loss_Pa: 9}]}"))
+                .containsExactly("catalogs/radiators.yaml:21:63: radiator \"r-140\": core.measured.air_loss: found 1"
+                        + " points, allowed at least two points");
+    }
+
+    @Test
+    void radiatorsHaveALoss(@TempDir Path folder) {
+        assertThat(broken(
+                        folder,
+                        "catalogs/radiators.yaml",
+                        "[{flow_L_per_min: 0, loss_kPa: 0},\n      {flow_L_per_min: 4, loss_kPa: 3}]",
+                        "[]"))
+                .containsExactly("catalogs/radiators.yaml:20:82: radiator \"r-140\": core.loss: found 0 points, allowed"
+                        + " at least two points");
+    }
+
+    @Test
+    void coresFit(@TempDir Path folder) {
+        String radiators = "catalogs/radiators.yaml";
+        assertThat(broken(
+                        folder,
+                        radiators,
+                        "tube_rows: 1",
+                        "tube_rows: 6, tubes: {thickness_mm: 4, wall_mm: 0.2, passes: 2}"))
+                .containsExactly("catalogs/radiators.yaml:20:56: radiator \"r-140\": core.tube_rows: found 6, allowed"
+                        + " rows of tubes deeper than their thickness of 4 mm in a core of 18 mm");
+        assertThat(broken(folder, "shared/practice.yaml", "louvre_length_mm: 7", "louvre_length_mm: 9.5"))
+                .containsExactly(
+                        "shared/practice.yaml:14:72: practice: core.fins.louvre_length_mm: found 9.5, allowed at"
+                                + " most the fin's height, 9");
+    }
+
+    /** 60 m³/h of air take 19.85 W/K, of which 95 % are 18.86; on the coolant's mean that is a little more. */
+    @Test
+    void measuredHeatIsPossible(@TempDir Path folder) {
+        String points =
+                "loss_kPa: 3}], measured: {heat: [{airflow_m3_per_h: 60, flow_L_per_min: 4, conductance_W_per_K: ";
+        assertThat(broken(folder, "catalogs/radiators.yaml", "loss_kPa: 3}]", points + "19.4}]}"))
+                .isEmpty();
+        assertThat(broken(folder, "catalogs/radiators.yaml", "loss_kPa: 3}]", points + "130}]}"))
+                .containsExactly("catalogs/radiators.yaml:21:123: radiator \"r-140\":"
+                        + " core.measured.heat[0].conductance_W_per_K: found 130, allowed what 60 m3/h of air and 4"
+                        + " L/min of water can take up, less than 19.5. Maybe the sheet gives W at 10 K?");
     }
 
     @Test

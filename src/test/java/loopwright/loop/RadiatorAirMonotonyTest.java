@@ -8,6 +8,7 @@ import java.util.Random;
 import loopwright.catalog.basis.Pattern;
 import loopwright.catalog.part.Fan;
 import loopwright.catalog.part.Radiator;
+import loopwright.loop.exchange.SectionFace;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -97,9 +98,9 @@ class RadiatorAirMonotonyTest {
 
     @Test
     void facesOfOtherSizesGoWithTheSquare() {
-        assertThat(CoreSection.faceAreaM2(120)).isEqualTo(0.0132);
-        assertThat(CoreSection.faceAreaM2(140)).isEqualTo(0.0182);
-        assertThat(CoreSection.faceAreaM2(80)).isCloseTo(0.0132 * 4 / 9, Percentage.withPercentage(1e-9));
+        assertThat(SectionFace.areaM2(120)).isEqualTo(0.0132);
+        assertThat(SectionFace.areaM2(140)).isEqualTo(0.0182);
+        assertThat(SectionFace.areaM2(80)).isCloseTo(0.0132 * 4 / 9, Percentage.withPercentage(1e-9));
     }
 
     private static void assertNotLess(double more, double less, long seed, int round) {

@@ -9,6 +9,7 @@ import loopwright.catalog.part.Fan;
 import loopwright.catalog.part.Radiator;
 import loopwright.catalog.part.ScrewThread;
 import loopwright.quantity.Dimension;
+import loopwright.testing.SmallParts;
 
 /** Invented radiators and fans with only the figures that air cares about. */
 final class SampleParts {
@@ -48,7 +49,7 @@ final class SampleParts {
                 pattern,
                 new Radiator.Body(mm(120), mm(30), mm(20), mm(10), seat, 700),
                 new Radiator.Ports(List.of(), Radiator.Metal.COPPER),
-                new Radiator.Core(coreMm, finsPerInch, 1, 120));
+                SmallParts.core(coreMm, finsPerInch, 1, 120));
     }
 
     private static Dimension mm(int mm) {

@@ -204,7 +204,8 @@ public final class SmallCase {
         return new Practice(
                 new Practice.Room(mm(0), mm(36), mm(12), mm(5), mm(15), mm(1), mm(1.57)),
                 new Practice.Air(mm(15), 0.55),
-                new Practice.Heat(caseAirRiseK, 25));
+                new Practice.Heat(caseAirRiseK, 25),
+                SmallParts.usualCore());
     }
 
     /** The place of a supply whose face is at the rear and whose plugs look to the front. */

@@ -13,6 +13,8 @@ public final class Checks {
             new ChassisReferencesExist(),
             new CurvesFall(),
             new LossRises(),
+            new CoresFit(),
+            new MeasuredHeatIsPossible(),
             new HalvesAreExact(),
             new GlycolIsSaidOnce(),
             new StandardsCoverParts(),

@@ -48,7 +48,8 @@ record Curve(Item item, String path, List<Point> points, String xField, String y
         problems.add(item.problem(path + "[" + i + "]." + field, found, allowed, ""));
     }
 
-    private static String plain(double number) {
+    /** A number as a file would have it. */
+    static String plain(double number) {
         return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
     }
 }

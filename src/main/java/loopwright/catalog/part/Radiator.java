@@ -74,10 +74,78 @@ public record Radiator(
         ALUMINIUM
     }
 
-    /** What conducts: fin depth, fin density and tube rows, and the coolant inside. */
+    /**
+     * What conducts, the coolant inside and the pressure it loses.
+     *
+     * @param depthMm of the fins, along the air's way
+     * @param loss of the coolant through the whole radiator
+     * @param fins if they are not the workshop's usual ones
+     * @param tubes if they are not the workshop's usual ones
+     * @param measured what a bench found
+     */
     public record Core(
             @Limits(min = 5, max = 100) double depthMm,
             @Limits(min = 5, max = 30) double finsPerInch,
             @Limits(min = 1, max = 6) int tubeRows,
-            @Limits(min = 10, max = 2000) double coolantML) {}
+            @Limits(min = 10, max = 2000) double coolantML,
+            List<Block.LossPoint> loss,
+            Optional<Fins> fins,
+            Optional<Tubes> tubes,
+            Measured measured) {}
+
+    /**
+     * Louvred fins between the tubes.
+     *
+     * @param louvrePitchMm along the air's way
+     * @param louvreLengthMm along the fin's height
+     * @param heightMm from tube to tube
+     * @param conductivityWPerMK of the fins' metal, and of the tubes'
+     */
+    public record Fins(
+            @Limits(min = 0.5, max = 3) double louvrePitchMm,
+            @Limits(min = 8, max = 35) double louvreAngleDeg,
+            @Limits(min = 2, max = 18) double louvreLengthMm,
+            @Limits(min = 3, max = 20) double heightMm,
+            @Limits(min = 0.02, max = 0.2) double thicknessMm,
+            @Limits(min = 10, max = 450) double conductivityWPerMK) {}
+
+    /**
+     * Flat tubes.
+     *
+     * @param thicknessMm outer, the short side
+     * @param passes how often the coolant crosses the core: 2 when it goes and comes back
+     */
+    public record Tubes(
+            @Limits(min = 1, max = 6) double thicknessMm,
+            @Limits(min = 0.05, max = 0.4) double wallMm,
+            @Limits(min = 1, max = 4) int passes) {}
+
+    /**
+     * Points from a bench.
+     *
+     * @param heat what the whole radiator conducts
+     * @param airLoss what it resists the air, without fans
+     */
+    public record Measured(List<HeatPoint> heat, List<AirLossPoint> airLoss) {
+
+        /** Nothing measured. */
+        public static final Measured NOTHING = new Measured(List.of(), List.of());
+    }
+
+    /**
+     * Conductance at one flow of air and one of water.
+     *
+     * @param airflowM3PerH through the whole radiator
+     * @param flowLPerMin of water
+     * @param conductanceWPerK heat over coolant mean less incoming air
+     */
+    public record HeatPoint(
+            @Limits(min = 1, max = 3000) double airflowM3PerH,
+            @Limits(min = 0.1, max = 60) double flowLPerMin,
+            @Limits(min = 0.1, max = 300) double conductanceWPerK) {}
+
+    /** Pressure the air loses at a flow through the whole radiator. */
+    public record AirLossPoint(
+            @Limits(min = 1, max = 3000) double airflowM3PerH,
+            @Limits(min = 0.01, max = 1000) double lossPa) {}
 }

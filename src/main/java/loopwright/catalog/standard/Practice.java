@@ -1,10 +1,11 @@
 package loopwright.catalog.standard;
 
 import loopwright.catalog.basis.Limits;
+import loopwright.catalog.part.Radiator;
 import loopwright.quantity.Dimension;
 
 /** The trade's allowances; common practice, no published source. */
-public record Practice(Room room, Air air, Heat heat) {
+public record Practice(Room room, Air air, Heat heat, Core core) {
 
     /**
      * Room that things need.
@@ -41,4 +42,7 @@ public record Practice(Room room, Air air, Heat heat) {
      * @param miscHeatW heat of memory, fans and small parts that stays in the case air
      */
     public record Heat(double caseAirRiseK, double miscHeatW) {}
+
+    /** Fins and tubes of a radiator that says nothing of its own. */
+    public record Core(Radiator.Fins fins, Radiator.Tubes tubes) {}
 }

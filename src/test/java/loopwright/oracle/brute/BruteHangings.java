@@ -17,6 +17,7 @@ import loopwright.catalog.part.Radiator;
 import loopwright.catalog.part.ScrewThread;
 import loopwright.oracle.OracleCase;
 import loopwright.quantity.Dimension;
+import loopwright.testing.SmallParts;
 
 /** What can hang on a mount with a mod set, real part by real part; parts of one shape are put together. */
 final class BruteHangings {
@@ -121,6 +122,6 @@ final class BruteHangings {
                 new Radiator.Body(
                         NOTHING, NOTHING, NOTHING, NOTHING, new Radiator.Seat(ScrewThread.M3, NOTHING, NOTHING), 0),
                 new Radiator.Ports(List.of(), Radiator.Metal.COPPER),
-                new Radiator.Core(1, 1, 1, 1));
+                SmallParts.core(1, 1, 1, 1));
     }
 }

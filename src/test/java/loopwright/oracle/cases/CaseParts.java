@@ -27,6 +27,7 @@ import loopwright.catalog.part.ScrewThread;
 import loopwright.catalog.part.Supply;
 import loopwright.catalog.standard.Practice;
 import loopwright.catalog.standard.Standards;
+import loopwright.testing.SmallParts;
 
 /** Invented parts of a case, small numbers, near the places where hundredths decide. */
 final class CaseParts {
@@ -69,7 +70,7 @@ final class CaseParts {
                         new Radiator.Seat(ScrewThread.M3, hmm(120), hmm(300)),
                         500),
                 new Radiator.Ports(List.copyOf(ports), Radiator.Metal.COPPER),
-                new Radiator.Core(16, 16, 1, 100));
+                SmallParts.core(16, 16, 1, 100));
         all.add(radiator);
         return radiator;
     }
@@ -229,7 +230,8 @@ final class CaseParts {
                         hmm(100),
                         hmm(160)),
                 new Practice.Air(hmm(1000), 0.4),
-                new Practice.Heat(5, 20));
+                new Practice.Heat(5, 20),
+                SmallParts.usualCore());
     }
 
     static Span span(int from, int to) {

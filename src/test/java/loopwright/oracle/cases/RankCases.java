@@ -46,8 +46,8 @@ public final class RankCases {
         parts.all().forEach(p -> all.put(p.id(), p));
         all.put(chassis.id(), chassis);
         Practice was = base.catalog().practice();
-        Practice practice =
-                new Practice(was.room(), was.air(), new Practice.Heat(dice.oneOf(List.of(0.0, 5.0, 5.0, 25.0)), 20));
+        Practice practice = new Practice(
+                was.room(), was.air(), new Practice.Heat(dice.oneOf(List.of(0.0, 5.0, 5.0, 25.0)), 20), was.core());
         Catalog catalog = new Catalog("generated", "EUR", all, base.catalog().standards(), practice);
         return new OracleCase(seed, catalog, chassis, brief());
     }

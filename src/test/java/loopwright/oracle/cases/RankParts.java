@@ -17,6 +17,7 @@ import loopwright.catalog.part.Radiator;
 import loopwright.catalog.part.Supply;
 import loopwright.catalog.part.Tube;
 import loopwright.quantity.Dimension;
+import loopwright.testing.SmallParts;
 
 /** Parts with drawn prices, and more parts that measure the same but cost, cool or sound otherwise. */
 final class RankParts {
@@ -105,7 +106,7 @@ final class RankParts {
                             ? new Radiator.Port(port.face(), port.fromFanAreaMm(), aside)
                             : port);
         }
-        Radiator.Core core = new Radiator.Core(
+        Radiator.Core core = SmallParts.core(
                 dice.oneOf(List.of(12, 16, 16, 30)), dice.oneOf(List.of(10, 16, 22)), dice.between(1, 2), 100);
         return new Radiator(
                 id(was, n),
