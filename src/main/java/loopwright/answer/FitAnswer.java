@@ -16,6 +16,7 @@ import loopwright.fit.MountHindrance;
 import loopwright.fit.UnknownLayout;
 import loopwright.fit.Witness;
 import loopwright.fit.WitnessFinder;
+import loopwright.rank.RatedStacks;
 import loopwright.rank.StackAir;
 
 /** What fits one chassis: the search's result, and for each layout a way to have it and what it conducts. */
@@ -33,6 +34,7 @@ public final class FitAnswer {
     private final long searchedNs;
     private final WitnessFinder finder;
     private final StackAir air;
+    private final RatedStacks rated;
     private final Map<String, Double> conductances = new HashMap<>();
     /** Why the telling was cut short: empty, or one reason. */
     private final List<String> cutShort = new ArrayList<>();
@@ -52,6 +54,7 @@ public final class FitAnswer {
         this.searchedNs = System.nanoTime();
         this.finder = new WitnessFinder(search);
         this.air = new StackAir(fitCase);
+        this.rated = new RatedStacks(fitCase, Sites.model(fitCase));
     }
 
     /** The case that was asked about. */
@@ -132,7 +135,11 @@ public final class FitAnswer {
 
     private double conductanceWPerK(Layout.Stack stack, ModSet mods) {
         String key = stack.shape().textWithoutEnd()
-                + air.path(stack.frame().mount(), stack.shape().pattern(), mods);
-        return conductances.computeIfAbsent(key, k -> air.ratedConductanceWPerK(stack, mods));
+                + air.at(
+                        stack.frame().mount(),
+                        stack.shape().pattern(),
+                        stack.shape().fanThickness().valueHmm(),
+                        mods);
+        return conductances.computeIfAbsent(key, k -> rated.conductanceWPerK(stack, mods));
     }
 }

@@ -1,12 +1,16 @@
 package loopwright.answer;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import loopwright.fit.FitCase;
 import loopwright.fit.FitWish;
 import loopwright.loop.Band;
-import loopwright.loop.CoolingModel;
+import loopwright.loop.MachineModel;
+import loopwright.loop.Steady;
+import loopwright.loop.Swings;
 import loopwright.rank.Build;
 import loopwright.rank.Order;
 import loopwright.rank.RankResult;
@@ -21,15 +25,16 @@ public final class RankAnswer {
 
     private final FitCase fitCase;
     private final Halt halt;
-    private final CoolingModel model;
+    private final MachineModel model;
+    private final Map<String, Swings> swings = new HashMap<>();
     private final RankWish wish;
     private final RankResult result;
 
     /** Ranks. */
-    public RankAnswer(FitCase fitCase, FitWish wish, CoolingModel model, RankWish ranked, Halt halt) {
+    public RankAnswer(FitCase fitCase, FitWish wish, RankWish ranked, Halt halt) {
         this.fitCase = fitCase;
         this.halt = halt;
-        this.model = model;
+        this.model = Sites.model(fitCase);
         this.wish = ranked;
         this.result = new RankSearch(fitCase, wish, model, () -> halt.because().isPresent())
                 .run(
@@ -77,11 +82,6 @@ public final class RankAnswer {
                 .orElse("Nothing fits, so there is nothing to rank: fit and unlock tell why.");
     }
 
-    /** How the temperatures were had. */
-    public String modelTitle() {
-        return model.title();
-    }
-
     /** Why builds may be missing, where they may be. */
     public Optional<String> incompleteBecause() {
         return result.incompleteBecause()
@@ -95,18 +95,17 @@ public final class RankAnswer {
 
     /** The band that temperature lies in. */
     public Band band(Build build) {
-        return model.coolantOverRoomBand(build.cooling(riseK()))
-                .orElseThrow(() -> new IllegalStateException("a ranked build conducts nothing: " + build.key()));
+        return swings(build).band(Steady::coolantOverRoomK);
     }
 
     /** How much cooler the first is than the second, in a band that counts what both share once. */
     public Band gainBand(Build first, Build second) {
-        return model.gainBand(second.cooling(riseK()), first.cooling(riseK()))
-                .orElseThrow(() -> new IllegalStateException("a ranked build conducts nothing"));
+        return swings(second).less(swings(first), Steady::coolantOverRoomK);
     }
 
-    private double riseK() {
-        return fitCase.catalog().practice().heat().caseAirRiseK();
+    /** The state of a build, and how far its figures swing. */
+    public Swings swings(Build build) {
+        return swings.computeIfAbsent(build.key(), k -> Swings.of(model, build.machine()));
     }
 
     /**

@@ -20,8 +20,6 @@ import loopwright.fit.FitWish;
 import loopwright.fit.Layout.Stack;
 import loopwright.fit.MountFrame;
 import loopwright.loop.Band;
-import loopwright.loop.RatedEstimate;
-import loopwright.rank.HeatLoad;
 
 /** What each mod unlocks in one chassis: the list of what fits, and what is read off it when it is asked for. */
 public final class UnlockAnswer {
@@ -49,8 +47,8 @@ public final class UnlockAnswer {
         this.halt = halt;
         FitSearch search = new FitSearch(fitCase, wish, () -> halt.because().isPresent());
         this.fits = search.run();
-        this.heatW = HeatLoad.leastW(fitCase);
-        this.cooling = new Cooling(fitCase, new RatedEstimate(), heatW.orElse(0));
+        this.cooling = new Cooling(fitCase);
+        this.heatW = cooling.heatW();
         this.asked = Once.of(() -> new UnlockSearch(fitCase, search, fits, cooling));
         this.unlocks = Once.of(() -> asked.get().answer());
         this.asDelivered = Once.of(() -> new AsDelivered(fitCase));
@@ -114,14 +112,14 @@ public final class UnlockAnswer {
     /** Coolant over room with a combination, K; empty when nothing conducts. */
     public OptionalDouble overRoomK(Combination combination) {
         return cooling.coolest(combination.layout().layout(), combination.mods())
-                .map(cooling::overRoomK)
+                .map(c -> OptionalDouble.of(cooling.overRoomK(c)))
                 .orElse(OptionalDouble.empty());
     }
 
     /** The band of that temperature. */
     public Optional<Band> overRoomBand(Combination combination) {
         return cooling.coolest(combination.layout().layout(), combination.mods())
-                .flatMap(cooling::band);
+                .map(cooling::band);
     }
 
     /** The band of coolant over room as delivered. */

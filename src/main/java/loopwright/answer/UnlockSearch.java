@@ -29,7 +29,6 @@ import loopwright.fit.ModSet;
 import loopwright.fit.MountFrame;
 import loopwright.fit.Shape;
 import loopwright.fit.Shortfalls;
-import loopwright.loop.CoolingCase;
 import loopwright.rank.ModBill;
 
 /** Answers what each mod unlocks, from the complete list of what fits. */
@@ -63,15 +62,16 @@ public final class UnlockSearch {
         for (MountFrame frame : fitCase.frames()) {
             mounts.add(atMount(frame));
         }
-        Optional<CoolingCase> uncut =
+        Optional<Cooling.Cooled> uncut =
                 asDelivered.flatMap(b -> cooling.coolest(b.layout().layout(), ModSet.NONE));
-        OptionalDouble overRoomK = uncut.map(cooling::overRoomK).orElse(OptionalDouble.empty());
+        OptionalDouble overRoomK =
+                uncut.map(c -> OptionalDouble.of(cooling.overRoomK(c))).orElse(OptionalDouble.empty());
         return new Unlocks(
                 fits,
                 List.copyOf(mounts),
                 new Combinations(fitCase, cooling).unbeaten(fits.fits()),
                 overRoomK,
-                uncut.flatMap(cooling::band));
+                uncut.map(cooling::band));
     }
 
     private AtMount atMount(MountFrame frame) {
@@ -171,17 +171,17 @@ public final class UnlockSearch {
         if (asDelivered.isEmpty()) {
             return Optional.empty();
         }
-        Optional<CoolingCase> before =
+        Optional<Cooling.Cooled> before =
                 cooling.coolest(asDelivered.get().layout().layout(), ModSet.NONE);
-        Optional<CoolingCase> after = cooling.coolest(best.layout().layout(), mods);
+        Optional<Cooling.Cooled> after = cooling.coolest(best.layout().layout(), mods);
         if (before.isEmpty() || after.isEmpty()) {
             return Optional.empty();
         }
-        double gainK = cooling.overRoomK(before.get()).orElse(0)
-                - cooling.overRoomK(after.get()).orElse(0);
-        return cooling.gainBand(before.get(), after.get())
-                .map(band -> new Gain(
-                        gainK, band, best.conductanceWPerK() - asDelivered.get().conductanceWPerK()));
+        double gainK = cooling.overRoomK(before.get()) - cooling.overRoomK(after.get());
+        return Optional.of(new Gain(
+                gainK,
+                cooling.gainBand(before.get(), after.get()),
+                best.conductanceWPerK() - asDelivered.get().conductanceWPerK()));
     }
 
     /** The layout that conducts most with a mod set, of those that fit with it; ties to the smallest key. */

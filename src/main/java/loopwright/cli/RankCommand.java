@@ -9,7 +9,6 @@ import loopwright.catalog.chassis.Chassis;
 import loopwright.cli.BriefOptions.Asked;
 import loopwright.fit.FitCase;
 import loopwright.fit.FitWish;
-import loopwright.loop.RatedEstimate;
 import loopwright.paper.Ink;
 import loopwright.paper.Origin;
 import loopwright.paper.RankCsv;
@@ -88,7 +87,6 @@ final class RankCommand implements Callable<Integer> {
             RankAnswer answer = new RankAnswer(
                     new FitCase(asked.catalog(), chassis, asked.brief()),
                     FitWish.ALL,
-                    new RatedEstimate(),
                     new RankAnswer.RankWish(Order.valueOf(by.name()), top, layout),
                     progress.around(stopper));
             progress.end();

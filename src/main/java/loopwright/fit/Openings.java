@@ -47,6 +47,13 @@ public final class Openings {
         return best;
     }
 
+    /** Where that share lies: before the fans as soon as a mod has opened more than there was. */
+    public Mount.Where where(Mount mount, Pattern pattern, ModSet mods) {
+        return freeArea(mount, pattern, mods) > mount.opening().freeArea()
+                ? Mount.Where.FACE
+                : mount.opening().where();
+    }
+
     private double share(Airway airway, Pattern pattern) {
         double closing = airway.freeArea().orElse(airway.cut().isPresent() ? 1.0 : 0.0);
         if (airway.cut().isEmpty()) {

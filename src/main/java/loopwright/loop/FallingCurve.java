@@ -60,6 +60,28 @@ public final class FallingCurve {
         return between(i, x);
     }
 
+    /** How fast the value changes at x, never above 0; outside the points, the slope at the nearest end. */
+    public double slopeAt(double x) {
+        if (x <= first().x()) {
+            return slopes[0];
+        }
+        if (x >= last().x()) {
+            return slopes[slopes.length - 1];
+        }
+        int i = 0;
+        while (x > points.get(i + 1).x()) {
+            i++;
+        }
+        Point a = points.get(i);
+        Point b = points.get(i + 1);
+        double width = b.x() - a.x();
+        double s = (x - a.x()) / width;
+        double chord = (b.y() - a.y()) / width;
+        double bow = (1 - s) * slopes[i] - s * slopes[i + 1] - (1 - 2 * s) * chord;
+        double turn = 2 * chord - slopes[i] - slopes[i + 1];
+        return Math.min(0, chord + (1 - 2 * s) * bow + s * (1 - s) * turn);
+    }
+
     private double between(int i, double x) {
         Point a = points.get(i);
         Point b = points.get(i + 1);

@@ -22,9 +22,7 @@ final class RankDetail {
         String stacks = build.layout().stacks().stream().map(StackWords::full).collect(Collectors.joining(" | "));
         out.addAll(Lines.wrap(letter + " ".repeat(Math.max(1, INDENT.length() - letter.length())), INDENT, stacks));
         out.addAll(Lines.wrap(INDENT + "do:    ", ModWords.titles(build.mods(), chassis)));
-        out.addAll(Lines.wrap(
-                INDENT + "air:   ",
-                "fans at " + build.dutyPercent() + " %; " + build.exhaustMount() + " blows out, the others draw in"));
+        out.addAll(Lines.wrap(INDENT + "air:   ", AirWords.of(build)));
         out.addAll(Lines.wrap(INDENT + "tight: ", GapWords.tightest(ranked.witness())));
         out.addAll(Lines.wrap(INDENT + "parts: ", parts(build)));
         String equal =

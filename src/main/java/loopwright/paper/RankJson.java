@@ -7,6 +7,7 @@ import java.util.Map;
 import loopwright.answer.RankAnswer;
 import loopwright.fit.Gap;
 import loopwright.loop.Band;
+import loopwright.loop.air.AirDirection;
 import loopwright.rank.Build;
 import loopwright.rank.RankResult.Ranked;
 
@@ -33,7 +34,7 @@ public final class RankJson implements RankPaper {
         json.put("complete", answer.incompleteBecause().isEmpty());
         answer.incompleteBecause().ifPresent(b -> json.put("incomplete_because", b));
         json.put("layouts_in_all", answer.result().fits().fits().size());
-        json.put("temperature_model", answer.modelTitle());
+        json.put("temperature_model", "steady state: air, coolant and heat balanced together");
         json.openList("unbeaten");
         answer.result().unbeaten().forEach(b -> json.item(build(answer, b)));
         json.closeList().put("ordered_by", JsonWords.of(answer.order())).openList("builds");
@@ -51,7 +52,8 @@ public final class RankJson implements RankPaper {
         out.put("layout", build.layout().key());
         out.put("parts", build.parts());
         out.put("mods", build.modIds());
-        out.put("exhaust", build.exhaustMount());
+        out.put("intake", build.mountsThatBlow(AirDirection.IN));
+        out.put("exhaust", build.mountsThatBlow(AirDirection.OUT));
         out.put("fan_duty_percent", build.dutyPercent());
         out.put("cost_cents", build.outcome().priceCents());
         out.put("currency", answer.fitCase().brief().terms().currency());

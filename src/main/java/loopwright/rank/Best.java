@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
-import loopwright.fit.Layout;
 
 /** Keeps the best build by an order for each set of layouts that take the same parts, and of those the first few. */
 final class Best implements Goal {
@@ -21,16 +20,12 @@ final class Best implements Goal {
     }
 
     @Override
-    public boolean isHopeless(List<Layout> layouts, Bound bound) {
-        boolean full = byParts.size() == count && worst() < order.figure(bound);
-        for (Layout layout : layouts) {
-            Build own = byParts.get(layout.partsText());
-            boolean beaten = own == null ? full : order.figure(own.outcome()) < order.figure(bound);
-            if (!beaten) {
-                return false;
-            }
+    public boolean isHopeless(String parts, Bound bound) {
+        Build own = byParts.get(parts);
+        if (own != null) {
+            return order.figure(own.outcome()) < order.figure(bound);
         }
-        return true;
+        return byParts.size() == count && worst() < order.figure(bound);
     }
 
     private long worst() {
@@ -41,14 +36,14 @@ final class Best implements Goal {
     }
 
     @Override
-    public void offer(Layout layout, Build.Outcome outcome, Supplier<Build> build) {
-        Build own = byParts.get(layout.partsText());
+    public void offer(String parts, Build.Outcome outcome, Supplier<Build> build) {
+        Build own = byParts.get(parts);
         if (own != null && order.outcomes().compare(own.outcome(), outcome) < 0) {
             return;
         }
         Build candidate = build.get();
         if (own == null || comparator().compare(candidate, own) < 0) {
-            byParts.put(layout.partsText(), candidate);
+            byParts.put(parts, candidate);
         }
         if (byParts.size() > count) {
             byParts.values().remove(byParts.values().stream().max(comparator()).orElseThrow());

@@ -12,10 +12,11 @@ import loopwright.fit.Layout;
 import loopwright.fit.Layout.Stack;
 import loopwright.fit.ModSet;
 import loopwright.fit.PartSet;
+import loopwright.fit.rules.Chosen;
 import loopwright.fit.rules.Role;
-import loopwright.loop.CoolingCase;
-import loopwright.loop.SectionRate;
+import loopwright.loop.Machine;
 import loopwright.loop.SoundPower;
+import loopwright.loop.air.AirDirection;
 
 /** A layout with a mod set, real parts, air directions and fan speeds, and what it comes to. */
 public final class Build {
@@ -23,7 +24,7 @@ public final class Build {
     private final Layout layout;
     private final Done done;
     private final Core core;
-    private final Airing airing;
+    private final AtWork work;
     private final Outcome outcome;
 
     /** The mods that are done. */
@@ -51,28 +52,6 @@ public final class Build {
     record Takes(long workCents, int labourMin, int workingDays) {}
 
     /**
-     * Real parts on the mounts.
-     *
-     * @param fittings mount by mount; a bare row of fans comes last
-     * @param exhaust index of the fitting whose fans blow out; the others draw in
-     * @param dutyPercent of every fan
-     */
-    record Airing(List<Fitting> fittings, int exhaust, int dutyPercent) {
-        Airing {
-            fittings = List.copyOf(fittings);
-        }
-
-        /** The same parts on the stacks of a layout that takes the same parts. */
-        Airing on(Layout other) {
-            List<Fitting> moved = new ArrayList<>(fittings);
-            for (int i = 0; i < other.stacks().size(); i++) {
-                moved.set(i, fittings.get(i).on(other.stacks().get(i)));
-            }
-            return new Airing(moved, exhaust, dutyPercent);
-        }
-    }
-
-    /**
      * What it comes to.
      *
      * @param priceCents the price
@@ -95,11 +74,19 @@ public final class Build {
         }
     }
 
-    Build(Layout layout, Done done, Core core, Airing airing, Outcome outcome) {
+    /**
+     * Its parts at work.
+     *
+     * @param fittings mount by mount
+     * @param machine what the physics is asked about
+     */
+    record AtWork(List<Fitting> fittings, Machine machine, int dutyPercent) {}
+
+    Build(Layout layout, Done done, Core core, AtWork work, Outcome outcome) {
         this.layout = layout;
         this.done = done;
         this.core = core;
-        this.airing = airing;
+        this.work = work;
         this.outcome = outcome;
     }
 
@@ -130,12 +117,12 @@ public final class Build {
 
     /** Duty of every fan, percent. */
     public int dutyPercent() {
-        return airing.dutyPercent();
+        return work.dutyPercent();
     }
 
     /** Heat into the coolant, W. */
     public double heatW() {
-        return core.heatW();
+        return core.heat().coolantW();
     }
 
     /** The room that its parts besides radiators and fans take. */
@@ -146,28 +133,26 @@ public final class Build {
     /** All stacks, bare rows of fans too, in the order of their mounts. */
     public List<Stack> stacks() {
         List<Stack> out = new ArrayList<>();
-        airing.fittings().forEach(f -> out.add(f.stack()));
+        work.fittings().forEach(f -> out.add(f.stack()));
         out.sort((a, b) -> Integer.compare(a.frame().index(), b.frame().index()));
         return List.copyOf(out);
     }
 
-    /** What the cooling model is asked about it. */
-    public CoolingCase cooling(double caseAirRiseK) {
-        List<SectionRate> out = new ArrayList<>();
-        for (int i = 0; i < airing.fittings().size(); i++) {
-            Fitting fitting = airing.fittings().get(i);
-            if (fitting.radiator().isPresent()) {
-                out.add(new SectionRate(fitting.conductanceWPerK(), i == airing.exhaust() ? caseAirRiseK : 0));
-            }
-        }
-        return new CoolingCase(core.heatW(), out);
+    /** What the physics is asked about it. */
+    public Machine machine() {
+        return work.machine();
+    }
+
+    /** The parts that fill roles. */
+    public Chosen chosen() {
+        return core.chosen();
     }
 
     /** Ids of its parts by role: single roles, then {@code radiator MOUNT}, {@code fans MOUNT}. */
     public Map<String, List<String>> parts() {
         Map<String, List<String>> out = new TreeMap<>();
         core.chosen().parts().forEach((role, part) -> out.put(name(role), List.of(part.id())));
-        for (Fitting fitting : airing.fittings()) {
+        for (Fitting fitting : work.fittings()) {
             String mount = fitting.stack().frame().mount().id();
             Optional<String> radiator = fitting.radiator().map(Part::id);
             radiator.ifPresent(id -> out.put("radiator " + mount, List.of(id)));
@@ -182,14 +167,18 @@ public final class Build {
         return role == Role.BLOCK ? "processor block" : role.name().toLowerCase(java.util.Locale.ROOT);
     }
 
-    /** Mounts whose fans blow out. */
-    public String exhaustMount() {
-        return airing.fittings().get(airing.exhaust()).stack().frame().mount().id();
+    /** Mounts whose fans blow some way, in the chassis's order. */
+    public List<String> mountsThatBlow(AirDirection direction) {
+        return work.machine().mounts().stream()
+                .filter(m -> m.direction() == direction)
+                .map(Machine.FanMount::mount)
+                .toList();
     }
 
     /** A short printable key: the same for the same build in every catalogue. */
     public String key() {
-        return Layout.key(layout.text() + "\n" + done.ids() + "\n" + exhaustMount() + " " + dutyPercent() + "\n"
-                + parts().entrySet().stream().map(Object::toString).collect(Collectors.joining(";")));
+        return Layout.key(
+                layout.text() + "\n" + done.ids() + "\n" + mountsThatBlow(AirDirection.OUT) + " " + dutyPercent() + "\n"
+                        + parts().entrySet().stream().map(Object::toString).collect(Collectors.joining(";")));
     }
 }

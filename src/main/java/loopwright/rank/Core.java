@@ -10,17 +10,18 @@ import loopwright.loop.SoundPower;
  * @param chosen board, processor, card, memory, block, supply, pump, reservoir
  * @param room the room they take
  * @param cents their price, with the chassis, drives, tube and coolant
- * @param heatW heat that goes into the coolant at full load
+ * @param heat what they heat, and the loop they make
  * @param sound of the pump
  * @param leadDays the longest lead time among them
  */
-record Core(Chosen chosen, PartSet room, long cents, double heatW, SoundPower sound, int leadDays) {
+record Core(Chosen chosen, PartSet room, long cents, LoopHeat heat, SoundPower sound, int leadDays) {
 
     /** Whether another of the same room costs strictly less and is no worse in anything: then this one is beaten. */
     boolean isBeatenBy(Core other) {
         return other.room.equals(room)
                 && other.cents < cents
-                && other.heatW <= heatW
+                && other.heat.flowsLike(heat)
+                && other.heat.isAtMost(heat)
                 && other.sound.compareTo(sound) <= 0
                 && other.leadDays <= leadDays;
     }

@@ -4,40 +4,36 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import loopwright.catalog.Catalog;
 import loopwright.catalog.basis.Purchase;
 import loopwright.catalog.brief.Brief;
 import loopwright.catalog.brief.Choice;
 import loopwright.catalog.part.Coolant;
 import loopwright.catalog.part.Drive;
-import loopwright.catalog.part.GraphicsCard;
 import loopwright.catalog.part.Part;
-import loopwright.catalog.part.Processor;
-import loopwright.catalog.part.Pump;
 import loopwright.catalog.part.Tube;
 import loopwright.fit.FitCase;
 import loopwright.fit.PartSet;
 import loopwright.fit.rules.Chosen;
-import loopwright.fit.rules.Role;
-import loopwright.loop.Duty;
-import loopwright.loop.Sound;
-import loopwright.loop.SoundPower;
+import loopwright.loop.MountSound;
 
 /** Prices, heats and sounds of every choice of parts that goes together; those that another beats are left out. */
 final class Cores {
-
-    /** Duty a pump runs at: the trade keeps it fixed at 60 % or more; common practice, no source. */
-    static final Duty PUMP_DUTY = new Duty(60);
 
     private Cores() {}
 
     static List<Core> of(FitCase fitCase, List<PartSet> sets) {
         Purchase whatever = always(fitCase);
         List<Core> all = new ArrayList<>();
+        CoreHeat heats = new CoreHeat(fitCase);
+        Map<LoopHeat, LoopHeat> same = new HashMap<>(); // one object for equal heats: told apart by identity later
         for (PartSet set : sets) {
             for (Chosen chosen : set.choices()) {
-                all.add(core(chosen, set, whatever));
+                LoopHeat heat = heats.of(chosen);
+                all.add(core(chosen, set, whatever, same.computeIfAbsent(heat, h -> h)));
             }
         }
         List<Core> out = new ArrayList<>(
@@ -46,26 +42,14 @@ final class Cores {
         return List.copyOf(out);
     }
 
-    private static Core core(Chosen chosen, PartSet set, Purchase whatever) {
+    private static Core core(Chosen chosen, PartSet set, Purchase whatever, LoopHeat heat) {
         long cents = whatever.priceCents();
         int lead = whatever.leadDays();
         for (Part part : chosen.parts().values()) {
             cents += part.buy().priceCents();
             lead = Math.max(lead, part.buy().leadDays());
         }
-        Pump pump = chosen.the(Role.PUMP, Pump.class);
-        SoundPower sound = SoundPower.ofDBA(Sound.levelDBA(pump, PUMP_DUTY));
-        return new Core(chosen, set, cents, heatW(chosen), sound, lead);
-    }
-
-    /** Heat into the coolant at full load: all of the processor's, of a card with a block, and of the pump. */
-    static double heatW(Chosen chosen) {
-        GraphicsCard card = chosen.the(Role.CARD, GraphicsCard.class);
-        double cardW =
-                card.cooling() == GraphicsCard.Cooling.BLOCK ? card.power().worstW() : 0;
-        return chosen.the(Role.PROCESSOR, Processor.class).heat().worstW()
-                + cardW
-                + chosen.the(Role.PUMP, Pump.class).electric().heatToCoolantW();
+        return new Core(chosen, set, cents, heat, MountSound.of(heat.water().pump()), lead);
     }
 
     /** What is bought whatever the choice: chassis, drives, the cheapest tube and coolant allowed. */

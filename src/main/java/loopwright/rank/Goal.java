@@ -1,6 +1,5 @@
 package loopwright.rank;
 
-import java.util.List;
 import java.util.function.Supplier;
 import loopwright.fit.Layout;
 
@@ -14,11 +13,26 @@ interface Goal {
      * @param coolantOverRoomCentiK not more than any temperature, rounded as builds are
      * @param soundMillionths not more than any sound power
      */
-    record Bound(long priceCents, int coolantOverRoomCentiK, long soundMillionths, int labourMin, int days) {}
+    record Bound(long priceCents, int coolantOverRoomCentiK, long soundMillionths, int labourMin, int days) {
 
-    /** Whether nothing with this bound, of any of these layouts, can change what is kept. */
-    boolean isHopeless(List<Layout> layouts, Bound bound);
+        /** What is known exactly bounds itself. */
+        static Bound of(Build.Outcome outcome) {
+            return new Bound(
+                    outcome.priceCents(),
+                    outcome.coolantOverRoomCentiK(),
+                    outcome.sound().millionths(),
+                    outcome.labourMin(),
+                    outcome.days());
+        }
+    }
+
+    /**
+     * Whether nothing with this bound can change what is kept.
+     *
+     * @param parts the layouts' {@link Layout#partsText}
+     */
+    boolean isHopeless(String parts, Bound bound);
 
     /** Hands over a build that keeps every limit; it is only made when it is worth looking at. */
-    void offer(Layout layout, Build.Outcome outcome, Supplier<Build> build);
+    void offer(String parts, Build.Outcome outcome, Supplier<Build> build);
 }

@@ -17,8 +17,7 @@ import loopwright.fit.FitWish;
 import loopwright.fit.FoundLayout;
 import loopwright.fit.Layout;
 import loopwright.fit.ModSet;
-import loopwright.loop.CoolingModel;
-import loopwright.rank.Chances.Chance;
+import loopwright.loop.MachineModel;
 
 /**
  * Ranks builds: the exact set that no other build beats in price and temperature, and the first few by an order.
@@ -30,11 +29,11 @@ public final class RankSearch {
 
     private final FitCase fitCase;
     private final FitWish wish;
-    private final CoolingModel model;
+    private final MachineModel model;
     private final BooleanSupplier interrupted;
 
     /** A ranking by a model of temperatures. */
-    public RankSearch(FitCase fitCase, FitWish wish, CoolingModel model, BooleanSupplier interrupted) {
+    public RankSearch(FitCase fitCase, FitWish wish, MachineModel model, BooleanSupplier interrupted) {
         this.fitCase = fitCase;
         this.wish = wish;
         this.model = model;
@@ -59,7 +58,12 @@ public final class RankSearch {
         if (cores.isEmpty() || fits.fits().isEmpty()) {
             return new RankResult(fits, List.of(), List.of(), Map.of(), fits.incompleteBecause());
         }
-        BuildWalk walk = new BuildWalk(query, cores, model);
+        WaterReach water = new WaterReach(
+                model,
+                cores.stream().map(c -> c.heat().water()).distinct().toList(),
+                fitCase.brief().limits().coolantMaxC());
+        BuildWalk walk = new BuildWalk(
+                query, cores, new Blowings(query.fitCase(), model, water), new Thermal(query.fitCase(), model));
         Work work = new Work(fitCase, query.validSets());
         Unbeaten unbeaten = new Unbeaten();
         Best best = new Best(order, top);
@@ -67,12 +71,13 @@ public final class RankSearch {
         List<List<FoundLayout>> groups = work.inOrder(fits.fits());
         for (Goal goal : List.of(unbeaten, best)) {
             for (List<FoundLayout> alike : groups) {
+                String parts = alike.get(0).layout().partsText();
                 if (interrupted.getAsBoolean()) {
                     incomplete = Optional.of("interrupted");
                     break;
                 }
-                for (Chance chance : work.chances(alike)) {
-                    walk.walk(alike, chance, work.done(chance.mods()), goal);
+                for (ModSet mods : work.setsFor(alike)) {
+                    walk.walk(parts, alike, work.done(mods), goal);
                 }
             }
         }
@@ -111,12 +116,12 @@ public final class RankSearch {
     /** What is worked through, and in what order: cheap mod sets first, so that bounds bite early. */
     private static final class Work {
         private final FitCase fitCase;
-        private final Chances chances;
+        private final List<ModSet> valid;
         private final Map<ModSet, Build.Done> done = new HashMap<>();
 
         Work(FitCase fitCase, List<ModSet> valid) {
             this.fitCase = fitCase;
-            this.chances = new Chances(fitCase.chassis(), valid);
+            this.valid = valid;
         }
 
         /** Layouts that take the same parts on the same mounts, together; likely good ones first. */
@@ -139,8 +144,12 @@ public final class RankSearch {
             return (long) done(found.needed().get(0)).bill().handsOnMin() - 2L * area;
         }
 
-        List<Chance> chances(List<FoundLayout> alike) {
-            return chances.of(alike);
+        /** The valid sets with which some of the layouts fit: one that a smaller set fits with may still buy air. */
+        List<ModSet> setsFor(List<FoundLayout> alike) {
+            return valid.stream()
+                    .filter(set ->
+                            alike.stream().anyMatch(f -> f.needed().stream().anyMatch(n -> n.isSubsetOf(set))))
+                    .toList();
         }
 
         Build.Done done(ModSet mods) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Supplier;
-import loopwright.fit.Layout;
 
 /** Keeps the builds that no other beats in price and temperature; of equal ones the smallest key, and how many. */
 final class Unbeaten implements Goal {
@@ -15,7 +14,7 @@ final class Unbeaten implements Goal {
     private final List<Kept> kept = new ArrayList<>();
 
     @Override
-    public boolean isHopeless(List<Layout> layouts, Bound bound) {
+    public boolean isHopeless(String parts, Bound bound) {
         for (Kept one : kept) {
             Build.Outcome has = one.build().outcome();
             boolean noWorse = has.priceCents() <= bound.priceCents()
@@ -30,7 +29,7 @@ final class Unbeaten implements Goal {
     }
 
     @Override
-    public void offer(Layout layout, Build.Outcome outcome, Supplier<Build> build) {
+    public void offer(String parts, Build.Outcome outcome, Supplier<Build> build) {
         for (int i = 0; i < kept.size(); i++) {
             Build.Outcome has = kept.get(i).build().outcome();
             if (has.beats(outcome)) {

@@ -13,7 +13,27 @@ public record BriefLimits(
         @Limits(min = 0, max = 1000) Optional<Double> labourMaxH,
         @Limits(min = 0, max = 365) Optional<Integer> leadMaxDays,
         @Limits(min = 0, max = 1) double freeAreaMin,
-        ModLimits mods) {
+        ModLimits mods,
+        Optional<HeatLimits> heat) {
+
+    /**
+     * Where the machine stands, and what its parts may reach.
+     *
+     * @param altitudeM over the sea; thin air cools less
+     * @param processorMaxC of the processor itself
+     * @param cardMaxC of the card's chip
+     * @param caseMaxC of the air inside
+     */
+    public record HeatLimits(
+            @Limits(min = -400, max = 5000) Optional<Double> altitudeM,
+            @Limits(min = 30, max = 110) Optional<Double> processorMaxC,
+            @Limits(min = 30, max = 110) Optional<Double> cardMaxC,
+            @Limits(min = 15, max = 90) Optional<Double> caseMaxC) {
+
+        /** Nothing said: at the sea, no limits. */
+        public static final HeatLimits NONE =
+                new HeatLimits(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+    }
 
     /** What may be done to the case. */
     public record ModLimits(

@@ -12,4 +12,28 @@ public record LoopWish(
         Choice tube,
         @Limits(min = 0.2, max = 20) double tubeM,
         Choice coolant,
-        @Limits(min = 0.1, max = 20) double coolantL) {}
+        @Limits(min = 0.1, max = 20) double coolantL,
+        Optional<Run> run) {
+
+    /**
+     * How the loop runs.
+     *
+     * @param blocks whether the coolant passes the blocks one after the other, or divides between them
+     * @param pumpDutyPercent duty of the pump; left out, the trade's 60 %
+     */
+    public record Run(
+            Optional<BlockOrder> blocks,
+            @Limits(min = 5, max = 100) Optional<Integer> pumpDutyPercent) {
+
+        /** Nothing said. */
+        public static final Run USUAL = new Run(Optional.empty(), Optional.empty());
+    }
+
+    /** How the blocks stand in the loop. */
+    public enum BlockOrder {
+        /** One after the other. */
+        SERIES,
+        /** Side by side. */
+        PARALLEL
+    }
+}

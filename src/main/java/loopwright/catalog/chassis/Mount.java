@@ -41,12 +41,14 @@ public record Mount(
      * @param freeArea share of the fan area that is open
      * @param filterFreeArea the same of a filter in front, where there is one
      * @param outsideDepthMm free depth outside the panel (feet, trim, wall)
+     * @param maskedShare share of a radiator's core that a frame or a fold covers; left out, none
      */
     public record Opening(
             @Limits(min = 0, max = 1) double freeArea,
             Where where,
             @Limits(min = 0.05, max = 1) Optional<Double> filterFreeArea,
-            @Limits(min = 0, max = 500) Dimension outsideDepthMm) {}
+            @Limits(min = 0, max = 500) Dimension outsideDepthMm,
+            @Limits(min = 0, max = 0.9) Optional<Double> maskedShare) {}
 
     /** Where the open area lies. */
     public enum Where {

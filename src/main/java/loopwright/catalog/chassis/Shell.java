@@ -1,6 +1,7 @@
 package loopwright.catalog.chassis;
 
 import java.util.List;
+import java.util.Optional;
 import loopwright.catalog.basis.Limits;
 import loopwright.quantity.Dimension;
 
@@ -9,12 +10,14 @@ import loopwright.quantity.Dimension;
  *
  * @param interior free inside; the frame's origin is its front lower left corner
  * @param volumeL outside volume
+ * @param leakCm2 seams, card slots and other gaps that air passes; left out, the workshop's usual figure
  */
 public record Shell(
         Interior interior,
         @Limits(min = 1, max = 120) double volumeL,
         @Limits(min = 0.3, max = 40) double massKg,
-        List<Panel> panels) {
+        List<Panel> panels,
+        @Limits(min = 0, max = 500) Optional<Double> leakCm2) {
 
     /** Free inside: x is width, y depth, z height. */
     public record Interior(

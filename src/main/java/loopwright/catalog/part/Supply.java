@@ -1,5 +1,6 @@
 package loopwright.catalog.part;
 
+import java.util.List;
 import java.util.Optional;
 import loopwright.catalog.basis.Limits;
 import loopwright.catalog.basis.Purchase;
@@ -35,5 +36,11 @@ public record Supply(
             int cardEightPinPlugs,
             int cardSixteenPinPlugs,
             int sataPlugs,
-            @Limits(min = 0, max = 70) double noiseMaxDBA) {}
+            @Limits(min = 0, max = 70) double noiseMaxDBA,
+            List<EfficiencyPoint> efficiency) {}
+
+    /** How much of what it draws it delivers, at a share of its rating. */
+    public record EfficiencyPoint(
+            @Limits(min = 1, max = 100) double loadPercent,
+            @Limits(min = 40, max = 99) double efficiencyPercent) {}
 }

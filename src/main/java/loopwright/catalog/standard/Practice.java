@@ -5,7 +5,7 @@ import loopwright.catalog.part.Radiator;
 import loopwright.quantity.Dimension;
 
 /** The trade's allowances; common practice, no published source. */
-public record Practice(Room room, Air air, Heat heat, Core core) {
+public record Practice(Room room, Air air, Heat heat, Loop loop, Core core) {
 
     /**
      * Room that things need.
@@ -30,18 +30,57 @@ public record Practice(Room room, Air air, Heat heat, Core core) {
      * What air needs.
      *
      * @param outsideDepthMinMm free depth outside a panel below which a stack cannot breathe
+     * @param caseLeakCm2 seams and card slots that let air through, where a chassis does not say
+     * @param panelHoleMm width of the holes of perforated panels and skins
+     * @param filterHoleMm width of a filter's meshes
+     * @param radiatorGapMm gap all round a stack that no gasket seals
      */
     public record Air(
             Dimension outsideDepthMinMm,
-            @Limits(min = 0.3, max = 1) double solidSkinFreeAreaMin) {}
+            @Limits(min = 0.3, max = 1) double solidSkinFreeAreaMin,
+            @Limits(min = 0, max = 500) double caseLeakCm2,
+            @Limits(min = 0.2, max = 30) double panelHoleMm,
+            @Limits(min = 0.1, max = 10) double filterHoleMm,
+            @Limits(min = 0, max = 5) double radiatorGapMm) {}
 
     /**
-     * What the estimate of temperatures assumes.
+     * What is assumed of heat.
      *
-     * @param caseAirRiseK how much warmer than the room the air is that an exhaust radiator breathes
-     * @param miscHeatW heat of memory, fans and small parts that stays in the case air
+     * @param miscHeatW heat of memory and small parts that stays in the case air
+     * @param blockCaptureShare share of a processor's or a card's heat that its block takes; the rest warms the case
+     * @param supplyHeatShare share of a supply's losses that warms the case; the rest leaves with its own fan
+     * @param supplyEfficiencyPercent of a supply that does not say
+     * @param block how a block's resistance goes with flow
      */
-    public record Heat(double caseAirRiseK, double miscHeatW) {}
+    public record Heat(
+            @Limits(min = 0, max = 500) double miscHeatW,
+            @Limits(min = 0.5, max = 1) double blockCaptureShare,
+            @Limits(min = 0, max = 1) double supplyHeatShare,
+            @Limits(min = 50, max = 99) double supplyEfficiencyPercent,
+            BlockStep block) {}
+
+    /**
+     * A block's resistance at a flow: R·(1 − share + share·(flow/rated)^−exponent).
+     *
+     * @param ratedLPerMin flow that sheets give the resistance for
+     * @param flowShare part of it that is the coolant's film
+     */
+    public record BlockStep(
+            @Limits(min = 0.5, max = 20) double ratedLPerMin,
+            @Limits(min = 0, max = 1) double flowShare,
+            @Limits(min = 0, max = 1) double exponent) {}
+
+    /**
+     * What is assumed of a loop before its runs are planned.
+     *
+     * @param elbowsPerPart right-angle fittings at each part of the loop
+     * @param roughnessMm of tube
+     * @param pumpDutyPercent what a pump runs at where a brief does not say
+     */
+    public record Loop(
+            @Limits(min = 0, max = 10) int elbowsPerPart,
+            @Limits(min = 0, max = 1) double roughnessMm,
+            @Limits(min = 5, max = 100) int pumpDutyPercent) {}
 
     /** Fins and tubes of a radiator that says nothing of its own. */
     public record Core(Radiator.Fins fins, Radiator.Tubes tubes) {}

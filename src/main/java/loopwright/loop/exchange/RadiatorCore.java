@@ -25,6 +25,7 @@ public final class RadiatorCore {
     private final List<Radiator.AirLossPoint> airLoss;
     private final FlatTube tube;
     private final double calibration;
+    private final boolean measured;
 
     private RadiatorCore(Radiator radiator, Radiator.Fins fins, Radiator.Tubes tubes) {
         geometry = CoreGeometry.of(radiator, fins, tubes);
@@ -33,6 +34,16 @@ public final class RadiatorCore {
         tube = new FlatTube(geometry.tubes().gapM() / geometry.tubes().widthM());
         calibration = Calibration.factor(
                 radiator.core().measured().heat(), geometry.faceAreaM2(), this::uncalibratedBenchWPerK);
+        measured = !radiator.core().measured().heat().isEmpty();
+    }
+
+    private RadiatorCore(RadiatorCore core, double calibration) {
+        this.geometry = core.geometry;
+        this.finConductivityWPerMK = core.finConductivityWPerMK;
+        this.airLoss = core.airLoss;
+        this.tube = core.tube;
+        this.measured = core.measured;
+        this.calibration = calibration;
     }
 
     /**
@@ -105,6 +116,16 @@ public final class RadiatorCore {
     public double wallKPerW() {
         TubeBank tubes = geometry.tubes();
         return tubes.wallM() / (tubes.conductivityWPerMK() * tubes.wallAreaM2());
+    }
+
+    /** The same core conducting so many times as much: for what it may be off by. */
+    public RadiatorCore scaled(double factor) {
+        return new RadiatorCore(this, calibration * factor);
+    }
+
+    /** Whether measured points calibrate it. */
+    public boolean isMeasured() {
+        return measured;
     }
 
     /** Factor on the conductance that makes the measured points right; 1 without any. */

@@ -76,14 +76,33 @@ final class RisingTable {
         if (x >= xs[last]) {
             return ys[last] + (x - xs[last]) * endSlope();
         }
-        int i = guide[(int) (stepsPerRoot * Math.sqrt(x))];
-        while (x > xs[i + 1]) {
-            i++;
-        }
+        int i = interval(x);
         double d = x - xs[i];
         int c = 3 * i;
         double y = ys[i] + d * (coefficients[c] + d * (coefficients[c + 1] + d * coefficients[c + 2]));
         return Math.min(ys[i + 1], Math.max(ys[i], y));
+    }
+
+    /** How fast it rises at x, at least 0. */
+    double slopeAt(double x) {
+        if (!(x >= 0)) {
+            throw new IllegalArgumentException("x must be at least 0 but was " + x);
+        }
+        if (x >= xs[xs.length - 1]) {
+            return endSlope();
+        }
+        int i = interval(x);
+        double d = x - xs[i];
+        int c = 3 * i;
+        return Math.max(0, coefficients[c] + d * (2 * coefficients[c + 1] + d * 3 * coefficients[c + 2]));
+    }
+
+    private int interval(double x) {
+        int i = guide[(int) (stepsPerRoot * Math.sqrt(x))];
+        while (x > xs[i + 1]) {
+            i++;
+        }
+        return i;
     }
 
     private double endSlope() {

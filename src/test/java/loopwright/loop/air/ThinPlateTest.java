@@ -1,4 +1,4 @@
-package loopwright.loop;
+package loopwright.loop.air;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;

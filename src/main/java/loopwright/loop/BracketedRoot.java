@@ -1,0 +1,84 @@
+package loopwright.loop;
+
+/**
+ * The root of a function that falls, between two ends: Newton's steps while they stay inside, halving otherwise.
+ *
+ * <p>Flows are asked for tens of thousands of times in one ranking, each from a good guess and with the slope at hand; that
+ * takes three or four evaluations here, against ten and a handful of objects in a general root finder.
+ *
+ * <p><b>Units.</b> Those of the function.
+ *
+ * <p><b>Valid for</b> functions that fall strictly, with a root between the ends. <b>Accuracy.</b> The last step is below
+ * {@link #STEP} of the width asked about, so the root itself is far closer.
+ *
+ * <p><b>Source.</b> Newton with bisection as a safeguard: any text on numerical methods.
+ */
+public final class BracketedRoot {
+
+    /** A falling function and its slope at one place. */
+    public interface Falling {
+        /** Value at x. */
+        double at(double x);
+
+        /** Slope at x, below 0 wherever it counts. */
+        double slopeAt(double x);
+    }
+
+    /** Largest last step, as a share of the bracket's first width, dimensionless. */
+    static final double STEP = 1e-13;
+
+    /** Most steps: halving alone would need 44 for {@link #STEP}. */
+    private static final int STEPS_MAX = 120;
+
+    private double low;
+    private double high;
+
+    private BracketedRoot(double low, double high) {
+        this.low = low;
+        this.high = high;
+    }
+
+    /**
+     * Returns the root.
+     *
+     * @param what named in the message when it does not converge
+     * @param guess where to start, anywhere
+     * @throws IllegalArgumentException if the ends do not bracket a root
+     * @throws ArithmeticException if it does not converge, with what, steps and ends
+     */
+    public static double of(String what, Falling function, double low, double high, double guess) {
+        if (!(low < high)) {
+            throw new IllegalArgumentException(what + ": no room between " + low + " and " + high);
+        }
+        return new BracketedRoot(low, high).find(what, function, guess);
+    }
+
+    private double find(String what, Falling function, double guess) {
+        double width = high - low;
+        double x = guess > low && guess < high ? guess : low + width / 2;
+        double lastStep = width;
+        for (int i = 0; i < STEPS_MAX; i++) {
+            double value = function.at(x);
+            if (value > 0) {
+                low = x;
+            } else if (value < 0) {
+                high = x;
+            } else if (value == 0) { // exactly there: no step would move it
+                return x;
+            } else {
+                break;
+            }
+            double newton = x - value / function.slopeAt(x);
+            boolean inside = newton > low && newton < high && Math.abs(newton - x) < lastStep;
+            double next = inside ? newton : low + (high - low) / 2;
+            lastStep = inside ? Math.abs(next - x) : high - low;
+            double moved = Math.abs(next - x);
+            x = next;
+            if (moved <= STEP * width) {
+                return x;
+            }
+        }
+        throw new ArithmeticException(
+                what + " did not converge in " + STEPS_MAX + " steps: last between " + low + " and " + high);
+    }
+}

@@ -1,0 +1,90 @@
+package loopwright.loop;
+
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * How far a machine's figures swing with what is uncertain: its state, and its state with each input off by one standard
+ * deviation, one at a time.
+ *
+ * <p><b>Accuracy.</b> First order: the swings of one figure are added in squares, as inputs are independent. In a difference of
+ * two machines an input that both have swings both at once, and only what it does to the difference counts.
+ *
+ * <p><b>Source.</b> Law of propagation of uncertainty, JCGM 100:2008 (GUM) 5.1; standard uncertainties: {@code Scatter}.
+ */
+public final class Swings {
+
+    private final Steady state;
+    private final Map<String, Steady> swung;
+
+    private Swings(Steady state, Map<String, Steady> swung) {
+        this.state = state;
+        this.swung = swung;
+    }
+
+    /**
+     * The swings of a machine that finds a steady state.
+     *
+     * @throws IllegalArgumentException if it does not
+     */
+    public static Swings of(MachineModel model, Machine machine) {
+        Map<String, Steady> swung = new TreeMap<>();
+        for (String input : Scatter.inputs(machine)) {
+            swung.put(input, steady(model, machine, Nudge.of(input)));
+        }
+        return new Swings(steady(model, machine, Nudge.NONE), swung);
+    }
+
+    private static Steady steady(MachineModel model, Machine machine, Nudge nudge) {
+        SteadyState state = model.solve(machine, nudge);
+        if (state instanceof SteadyState.None none) {
+            throw new IllegalArgumentException("no steady state: " + none.why());
+        }
+        return (Steady) state;
+    }
+
+    /** The state itself. */
+    public Steady state() {
+        return state;
+    }
+
+    /** What each input does to a figure when it is one standard deviation up, by input. */
+    public Map<String, Double> effects(ToDoubleFunction<Steady> figure) {
+        double value = figure.applyAsDouble(state);
+        Map<String, Double> out = new TreeMap<>();
+        swung.forEach((input, s) -> out.put(input, figure.applyAsDouble(s) - value));
+        return out;
+    }
+
+    /** A figure's standard uncertainty. */
+    public double plusMinus(ToDoubleFunction<Steady> figure) {
+        double sum = 0;
+        for (double effect : effects(figure).values()) {
+            sum += effect * effect;
+        }
+        return Math.sqrt(sum);
+    }
+
+    /** The band of a temperature. */
+    public Band band(ToDoubleFunction<Steady> figure) {
+        return Band.around(figure.applyAsDouble(state), plusMinus(figure));
+    }
+
+    /** The band of a figure here less the same figure there. */
+    public Band less(Swings other, ToDoubleFunction<Steady> figure) {
+        Map<String, Double> here = effects(figure);
+        Map<String, Double> there = other.effects(figure);
+        Set<String> inputs = new TreeSet<>(here.keySet());
+        inputs.addAll(there.keySet());
+        double sum = 0;
+        for (String input : inputs) {
+            double effect = here.getOrDefault(input, 0.0) - there.getOrDefault(input, 0.0);
+            sum += effect * effect;
+        }
+        double value = figure.applyAsDouble(state) - figure.applyAsDouble(other.state);
+        return Band.around(value, Math.sqrt(sum));
+    }
+}
