@@ -86,13 +86,15 @@ final class LoopParts {
         } else {
             out.addAll(blocks);
         }
+        int parts = 1 + blocks.size();
         Coolers coolers = new Coolers(machine, flow, nudge);
         for (int i = 0; i < machine.mounts().size(); i++) {
             if (machine.mounts().get(i).radiator().isPresent()) {
                 out.add(cooler(coolers, i, lossFactor));
+                parts++;
             }
         }
-        out.add(new Station.Way("tube and fittings", times(runs(water.runs(), out.size()), lossFactor)));
+        out.add(new Station.Way("tube and fittings", times(runs(water.runs(), parts), lossFactor)));
         return out;
     }
 
