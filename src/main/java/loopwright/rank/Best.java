@@ -28,6 +28,11 @@ final class Best implements Goal {
         return byParts.size() == count && worst() < order.figure(bound);
     }
 
+    @Override
+    public boolean wantsEveryDuty() {
+        return order == Order.NOISE;
+    }
+
     private long worst() {
         return byParts.values().stream()
                 .mapToLong(b -> order.figure(b.outcome()))

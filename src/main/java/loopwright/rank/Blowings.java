@@ -15,9 +15,9 @@ import loopwright.loop.Duty;
 import loopwright.loop.Machine;
 import loopwright.loop.MachineModel;
 import loopwright.loop.MountSound;
-import loopwright.loop.SoundPower;
+import loopwright.loop.Nudge;
 import loopwright.loop.air.AirDirection;
-import loopwright.loop.air.FanBank;
+import org.jspecify.annotations.Nullable;
 
 /** Every way to fit real parts to a stack and let them blow; each worked out once and kept. */
 final class Blowings {
@@ -26,18 +26,20 @@ final class Blowings {
     private final MachineModel model;
     private final StackAir air;
     private final WaterReach water;
+    private final int stepPercent;
     private final Map<Place, MountAirNumber> airs = new HashMap<>();
     private final Map<Machine.MountAir, MountAirNumber> numbers = new HashMap<>();
     private final Map<Shape, Integer> alike = new HashMap<>();
     private final Map<String, Integer> alikeByParts = new HashMap<>();
-    private final Map<Question, Slot> slots = new HashMap<>();
-    private final Map<Integer, Double> shutOffsPa = new HashMap<>();
+    private final Map<Question, Slots> slots = new HashMap<>();
+    private final Map<Machine.FanMount, Draught> draughts = new HashMap<>();
 
     Blowings(FitCase fitCase, MachineModel model, WaterReach water) {
         this.fitCase = fitCase;
         this.model = model;
         this.air = new StackAir(fitCase);
         this.water = water;
+        this.stepPercent = fitCase.brief().terms().dutyStepPercent();
     }
 
     /** What the air meets, and a number that tells it from others quickly. */
@@ -45,13 +47,56 @@ final class Blowings {
 
     private record Place(int mount, Shape shape, ModSet mods) {}
 
-    private record Question(int mount, int parts, int air, AirDirection direction, int dutyPercent) {}
+    private record Question(int mount, int parts, int air, AirDirection direction) {}
 
-    /** What can be fitted to a stack, and the best of it, each figure by itself. */
-    record Slot(List<Blowing> all, Floor floor) {}
+    /**
+     * What can be fitted to a stack, and the best of it, each figure by itself.
+     *
+     * @param probes the cheapest and the one that conducts most: what a first look takes
+     */
+    record Slot(List<Blowing> all, List<Blowing> probes, Floor floor) {
 
-    /** The slot of a stack that blows some way at a duty, with a mod set. */
-    Slot slot(Stack stack, AirDirection direction, ModSet mods, int dutyPercent) {
+        static Slot of(List<Blowing> all) {
+            Blowing cheapest = all.get(0);
+            Blowing most = all.get(0);
+            for (Blowing one : all) {
+                cheapest = one.fitting().cents() < cheapest.fitting().cents() ? one : cheapest;
+                most = conducts(one) > conducts(most) ? one : most;
+            }
+            return new Slot(
+                    List.copyOf(all), cheapest == most ? List.of(cheapest) : List.of(cheapest, most), Floor.of(all));
+        }
+
+        private static double conducts(Blowing one) {
+            return one.draught().conductanceWPerK(PressureSteps.middle());
+        }
+    }
+
+    /** What can be fitted to a stack at each duty, made when it is asked for. */
+    final class Slots {
+        private final Stack stack;
+        private final AirDirection direction;
+        private final Machine.MountAir meets;
+        private final @Nullable Slot[] byDuty = new @Nullable Slot[Bounds.FULL_PERCENT + 1];
+
+        private Slots(Stack stack, AirDirection direction, Machine.MountAir meets) {
+            this.stack = stack;
+            this.direction = direction;
+            this.meets = meets;
+        }
+
+        Slot at(int dutyPercent) {
+            Slot known = byDuty[dutyPercent];
+            if (known == null) {
+                known = make(stack, direction, meets, dutyPercent);
+                byDuty[dutyPercent] = known;
+            }
+            return known;
+        }
+    }
+
+    /** The slots of a stack that blows some way, with a mod set. */
+    Slots slots(Stack stack, AirDirection direction, ModSet mods) {
         int mount = stack.frame().index();
         MountAirNumber meets = airs.computeIfAbsent(new Place(mount, stack.shape(), mods), p -> meets(stack, mods));
         int parts = alike.computeIfAbsent(
@@ -61,8 +106,7 @@ final class Blowings {
                                 + s.arrangement().fanLayers(),
                         t -> alikeByParts.size()));
         return slots.computeIfAbsent(
-                new Question(mount, parts, meets.number(), direction, dutyPercent),
-                q -> make(stack, direction, meets.air(), dutyPercent));
+                new Question(mount, parts, meets.number(), direction), q -> new Slots(stack, direction, meets.air()));
     }
 
     private MountAirNumber meets(Stack stack, ModSet mods) {
@@ -89,7 +133,7 @@ final class Blowings {
                 all.add(blowing(Fitting.of(stack, Optional.of(radiator), fan), direction, meets, dutyPercent));
             }
         }
-        return new Slot(List.copyOf(all), Floor.of(all));
+        return Slot.of(all);
     }
 
     /** Parts at work on their mount. */
@@ -103,23 +147,20 @@ final class Blowings {
                 fans,
                 meets,
                 fitting.radiator().map(r -> air.radiator(stack.frame().mount(), r)));
-        double waterSide = fitting.radiator().map(water::sideWPerK).orElse(0.0);
-        SoundPower sound = MountSound.of(mount);
-        return new Blowing(fitting, mount, new Blowing.Most(helpPa(dutyPercent), waterSide), sound, model);
+        Duty faster = new Duty(Math.min(Bounds.FULL_PERCENT, dutyPercent + stepPercent));
+        Blowing.Loudness loudness = new Blowing.Loudness(MountSound.of(mount), MountSound.of(mount.at(faster)));
+        return new Blowing(fitting, mount, model.branch(mount, Nudge.NONE), draught(fitting, mount), loudness);
     }
 
-    /** The most that the pressure inside can help fans: two layers of the strongest fan there is. */
-    private double helpPa(int dutyPercent) {
-        return shutOffsPa.computeIfAbsent(dutyPercent, d -> {
-            double most = 0;
-            for (List<Fan> frame : fitCase.shapes().fans().values()) {
-                for (Fan fan : frame) {
-                    FanBank bank =
-                            new FanBank(fan, 1, 2, new Duty(d), model.air().densityKgPerM3());
-                    most = Math.max(most, bank.shutOffPa());
-                }
-            }
-            return most;
-        });
+    /** The draught of a mount's parts, which both ways to blow share. */
+    private Draught draught(Fitting fitting, Machine.FanMount mount) {
+        Machine.FanMount outwards = mount.blowing(AirDirection.OUT);
+        return draughts.computeIfAbsent(
+                outwards,
+                o -> new Draught(
+                        o,
+                        model.branch(o, Nudge.NONE),
+                        model,
+                        fitting.radiator().map(water::sideWPerK).orElse(0.0)));
     }
 }

@@ -12,14 +12,12 @@ import loopwright.rank.AirPlans.AirPlan;
 /**
  * Bounds of builds before everything is picked: no build of the kind is better in any figure.
  *
- * <p>Temperatures: {@link CoolingBound} says what upper bounds of conductances and of the air give. Either the pressure inside
- * is at least the room's: then mounts that blow in do no more than alone, and all air comes in by them; or it is below: then
- * those that blow out do no more than alone, and all air leaves by them. The lower of the two counts.
+ * <p>Temperatures: {@link AirBounds} and {@link CoolingBound}.
  */
 final class Bounds {
 
     /** Full duty, percent. */
-    private static final int FULL_PERCENT = 100;
+    static final int FULL_PERCENT = 100;
 
     /** Slack below a computed bound, K: far above rounding errors of a few additions, far below a hundredth. */
     private static final double SLACK_K = 1e-6;
@@ -65,61 +63,18 @@ final class Bounds {
         return best;
     }
 
-    /** The floors of a plan's stacks at a duty. */
-    List<Floor> floors(AirPlan plan, ModSet mods, int dutyPercent) {
-        List<Floor> out = new ArrayList<>(plan.stacks().size());
+    /** What can be fitted to a plan's stacks. */
+    List<Blowings.Slots> slots(AirPlan plan, ModSet mods) {
+        List<Blowings.Slots> out = new ArrayList<>(plan.stacks().size());
         for (int i = 0; i < plan.stacks().size(); i++) {
-            out.add(blowings.slot(plan.stacks().get(i), plan.directions().get(i), mods, dutyPercent)
-                    .floor());
+            out.add(blowings.slots(plan.stacks().get(i), plan.directions().get(i), mods));
         }
         return out;
     }
 
-    /** The bound of a plan at any duty: the air of full duty, the sound of the least. */
-    Goal.Bound ofPlan(Core core, Build.Done done, AirPlan plan) {
-        List<Floor> full = floors(plan, done.mods(), duties.get(0));
-        List<Floor> least = floors(plan, done.mods(), duties.get(duties.size() - 1));
-        List<Floor> any = new ArrayList<>(full.size());
-        for (int i = 0; i < full.size(); i++) {
-            any.add(full.get(i).asQuietAs(least.get(i)));
-        }
-        return of(core, done, plan.directions(), any);
-    }
-
-    /** The bound of a plan with some floors. */
-    Goal.Bound of(Core core, Build.Done done, List<AirDirection> directions, List<Floor> floors) {
-        Sums in = Sums.of(directions, floors, AirDirection.IN);
-        Sums out = Sums.of(directions, floors, AirDirection.OUT);
-        double pressed = in.mounts() == 0
-                ? Double.POSITIVE_INFINITY
-                : leastK(core, in.aloneWPerK(), out.helpedWPerK(), in.aloneAirWPerK());
-        double drawn = out.mounts() == 0
-                ? Double.POSITIVE_INFINITY
-                : leastK(core, in.helpedWPerK(), out.aloneWPerK(), out.aloneAirWPerK());
-        return at(core, done, floors, Math.min(pressed, drawn));
-    }
-
-    private static double leastK(Core core, double inWPerK, double outWPerK, double airWPerK) {
-        return CoolingBound.leastOverRoomK(core.heat().coolantW(), core.heat().caseW(), inWPerK, outWPerK, airWPerK);
-    }
-
-    private record Sums(int mounts, double aloneWPerK, double helpedWPerK, double aloneAirWPerK) {
-
-        static Sums of(List<AirDirection> directions, List<Floor> floors, AirDirection direction) {
-            int mounts = 0;
-            double alone = 0;
-            double helped = 0;
-            double air = 0;
-            for (int i = 0; i < floors.size(); i++) {
-                if (directions.get(i) == direction) {
-                    mounts++;
-                    alone += floors.get(i).alone().conductanceWPerK();
-                    helped += floors.get(i).helped().conductanceWPerK();
-                    air += floors.get(i).alone().airWPerK();
-                }
-            }
-            return new Sums(mounts, alone, helped, air);
-        }
+    /** The bound of a plan with some floors, in the air that the openings leave. */
+    Goal.Bound of(Core core, Build.Done done, AirPlan plan, List<Floor> floors, AirBounds air) {
+        return at(core, done, floors, air.leastOverRoomK(core, plan.directions(), floors));
     }
 
     /** The bound of some stacks at any duty, whatever their air. */
@@ -139,12 +94,13 @@ final class Bounds {
         List<Floor> floors = new ArrayList<>(stacks.size());
         double conductance = 0;
         for (Stack stack : stacks) {
-            Floor floor = blowings.slot(stack, AirDirection.IN, done.mods(), dutyPercent)
+            Floor floor = blowings.slots(stack, AirDirection.IN, done.mods())
+                    .at(dutyPercent)
                     .floor();
             floors.add(floor);
-            conductance += floor.helped().conductanceWPerK();
+            conductance += floor.mostWPerK(PressureSteps.count() - 1);
         }
-        return at(core, done, floors, leastK(core, conductance, 0, 0));
+        return at(core, done, floors, CoolingBound.leastOverRoomK(core.heat().coolantW(), 0, conductance, 0, 0));
     }
 
     /** The bound with a core, at a temperature. */
@@ -153,9 +109,9 @@ final class Bounds {
         long sound = core.sound().millionths();
         int lead = core.leadDays();
         for (Floor floor : floors) {
-            cents += floor.cents();
-            sound += floor.soundMillionths();
-            lead = Math.max(lead, floor.leadDays());
+            cents += floor.figures().cents();
+            sound += floor.figures().soundMillionths();
+            lead = Math.max(lead, floor.figures().leadDays());
         }
         return new Goal.Bound(
                 costing.priceCents(cents),

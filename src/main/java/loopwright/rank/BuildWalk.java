@@ -1,6 +1,7 @@
 package loopwright.rank;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,10 +12,10 @@ import loopwright.fit.Layout;
 import loopwright.fit.Layout.Stack;
 import loopwright.fit.ModSet;
 import loopwright.fit.PartSet;
-import loopwright.loop.CoolingBound;
+import loopwright.loop.MachineModel;
 import loopwright.loop.SoundPower;
-import loopwright.loop.air.AirDirection;
 import loopwright.rank.AirPlans.AirPlan;
+import loopwright.rank.Vents.Openings;
 
 /**
  * Walks every build of a layout with a mod set: which way each mount blows, duty, radiators and fans, then the other parts.
@@ -28,18 +29,20 @@ final class BuildWalk {
     private final FitQuery query;
     private final List<Core> cores;
     private final Core ideal;
-    private final Blowings blowings;
+    private final Core loudest;
     private final Thermal thermal;
+    private final Vents vents;
     private final AirPlans plans;
     private final Bounds bounds;
     private final BuildLimits limits;
 
-    BuildWalk(FitQuery query, List<Core> cores, Blowings blowings, Thermal thermal) {
+    BuildWalk(FitQuery query, List<Core> cores, Blowings blowings, MachineModel model) {
         this.query = query;
         this.cores = cores;
         this.ideal = Bounds.ideal(cores);
-        this.blowings = blowings;
-        this.thermal = thermal;
+        this.loudest = cores.stream().max(Comparator.comparing(Core::sound)).orElseThrow();
+        this.thermal = new Thermal(query.fitCase(), model);
+        this.vents = new Vents(query.fitCase(), model);
         this.plans = new AirPlans(query);
         this.bounds = new Bounds(query.fitCase(), blowings);
         this.limits = BuildLimits.of(query.fitCase().brief().limits());
@@ -51,28 +54,54 @@ final class BuildWalk {
      * @param parts what they take, as text
      * @param layouts those that take the same parts on the same mounts
      */
-    private record Task(String parts, List<Layout> layouts, Build.Done done, Goal goal) {
+    private record Task(String parts, List<Layout> layouts, Build.Done done, Goal goal, Look look) {
         ModSet mods() {
             return done.mods();
         }
     }
 
     /** Stacks that blow, at a duty, and the layouts that stand with parts of each room, found when they are needed. */
-    private record Turn(Task task, AirPlan plan, int dutyPercent, Map<PartSet, List<Layout>> standing) {}
+    private record Turn(Task task, Fanned fanned, int dutyPercent) {
+        AirPlan plan() {
+            return fanned.plan();
+        }
 
-    /** Hands every build that can matter to the goal. */
-    void walk(String parts, List<FoundLayout> alike, Build.Done done, Goal goal) {
+        AirBounds air() {
+            return fanned.openings().bounds(dutyPercent);
+        }
+    }
+
+    /** A plan with what can be fitted to its stacks, and the openings it leaves. */
+    private record Fanned(AirPlan plan, List<Blowings.Slots> slots, Openings openings, Standing standing) {}
+
+    /** Layouts that stand, by the room that parts take. */
+    private record Standing(Map<PartSet, List<Layout>> byRoom) {}
+
+    /** What bounds every build of a layout with a mod set. */
+    Goal.Bound bound(Layout layout, Build.Done done) {
+        return bounds.ofAnyAir(ideal, done, layout.stacks());
+    }
+
+    /** How closely builds are looked at. */
+    enum Look {
+        /** At a few likely parts: to have something that beats others early. */
+        FIRST,
+        /** At every part. */
+        WHOLE
+    }
+
+    /** Hands every build that can matter to the goal; at a first look, some of them. */
+    void walk(List<FoundLayout> alike, Build.Done done, Goal goal, Look look) {
         Layout first = alike.get(0).layout();
+        String parts = first.partsText();
         List<Stack> stacks = first.stacks();
-        Task task = new Task(parts, List.of(first), done, goal);
+        Task task = new Task(parts, List.of(first), done, goal, look);
         if (hopeless(task, bounds.ofAnyAir(ideal, done, stacks))) {
             return;
         }
-        Task mayStand = new Task(parts, mayStand(alike, done.mods()), done, goal);
+        Task mayStand = new Task(parts, mayStand(alike, done.mods()), done, goal, look);
         for (AirPlan plan : plans.of(stacks, done.mods())) {
-            if (!hopeless(mayStand, bounds.ofPlan(ideal, done, plan))) {
-                duties(mayStand, plan);
-            }
+            duties(mayStand, plan);
         }
     }
 
@@ -84,13 +113,27 @@ final class BuildWalk {
     }
 
     private void duties(Task task, AirPlan plan) {
-        Map<PartSet, List<Layout>> standing = new HashMap<>();
+        Fanned fanned = new Fanned(
+                plan,
+                bounds.slots(plan, task.mods()),
+                vents.of(plan.stacks(), task.mods()),
+                new Standing(new HashMap<>()));
         for (int duty : bounds.dutiesPercent()) {
-            List<Floor> floors = bounds.floors(plan, task.mods(), duty);
-            if (!hopeless(task, bounds.of(ideal, task.done(), plan.directions(), floors))) {
-                pick(new Turn(task, plan, duty, standing), List.of(), floors);
+            List<Floor> floors = new ArrayList<>(fanned.slots().size());
+            for (Blowings.Slots slots : fanned.slots()) {
+                floors.add(slots.at(duty).floor());
+            }
+            Turn turn = new Turn(task, fanned, duty);
+            if (isWorthIt(turn, floors)) {
+                pick(turn, List.of(), floors);
             }
         }
+    }
+
+    private boolean isWorthIt(Turn turn, List<Floor> floors) {
+        return !isTooSlow(turn.task(), turn.dutyPercent(), loudest, floors)
+                && !hopeless(turn.task(), bounds.at(ideal, turn.task().done(), floors, 0))
+                && !hopeless(turn.task(), bounds.of(ideal, turn.task().done(), turn.plan(), floors, turn.air()));
     }
 
     private void pick(Turn turn, List<Blowing> picked, List<Floor> floors) {
@@ -99,15 +142,11 @@ final class BuildWalk {
             air(turn, Airing.of(picked, turn.dutyPercent()), floors);
             return;
         }
-        Stack stack = turn.plan().stacks().get(at);
-        AirDirection direction = turn.plan().directions().get(at);
-        for (Blowing one : blowings.slot(stack, direction, turn.task().mods(), turn.dutyPercent())
-                .all()) {
+        Blowings.Slot slot = turn.fanned().slots().get(at).at(turn.dutyPercent());
+        for (Blowing one : turn.task().look() == Look.FIRST ? slot.probes() : slot.all()) {
             List<Floor> tighter = new ArrayList<>(floors);
-            tighter.set(at, Floor.of(one));
-            if (!hopeless(
-                    turn.task(),
-                    bounds.of(ideal, turn.task().done(), turn.plan().directions(), tighter))) {
+            tighter.set(at, one.floor());
+            if (isWorthIt(turn, tighter)) {
                 List<Blowing> more = new ArrayList<>(picked);
                 more.add(one);
                 pick(turn, more, tighter);
@@ -118,8 +157,16 @@ final class BuildWalk {
     /** All radiators and fans are picked: their air is exact now. */
     private void air(Turn turn, Airing airing, List<Floor> floors) {
         Task task = turn.task();
-        Thermal.InAir inAir = thermal.inAir(airing, task.mods());
+        Thermal.InAir inAir = thermal.inAir(airing, turn.fanned().openings());
+        double idealK =
+                inAir.leastOverRoomK(ideal.heat().coolantW(), ideal.heat().caseW());
+        if (hopeless(task, bounds.at(ideal, task.done(), floors, idealK))) {
+            return;
+        }
         for (Core core : cores) {
+            if (isTooSlow(task, turn.dutyPercent(), core, floors)) {
+                continue;
+            }
             double leastK =
                     inAir.leastOverRoomK(core.heat().coolantW(), core.heat().caseW());
             Goal.Bound bound = bounds.at(core, task.done(), floors, leastK);
@@ -144,16 +191,17 @@ final class BuildWalk {
         if (!limits.allow(outcome) || task.goal().isHopeless(task.parts(), Goal.Bound.of(outcome))) {
             return;
         }
-        List<Layout> standing = turn.standing().computeIfAbsent(core.room(), room -> standing(task, turn.plan(), room));
+        List<Layout> standing = turn.fanned()
+                .standing()
+                .byRoom()
+                .computeIfAbsent(core.room(), room -> standing(task, turn.plan(), room));
         for (Layout layout : standing) {
-            task.goal().offer(task.parts(), outcome, () -> build(task, layout, core, airing, outcome));
+            task.goal().offer(task.parts(), outcome, () -> {
+                Build.AtWork work =
+                        new Build.AtWork(airing.on(layout), inAir.machine(core.heat()), airing.dutyPercent());
+                return new Build(layout, task.done(), core, work, outcome);
+            });
         }
-    }
-
-    private Build build(Task task, Layout layout, Core core, Airing airing, Build.Outcome outcome) {
-        Build.AtWork work = new Build.AtWork(
-                airing.on(layout), thermal.machine(airing, core.heat(), task.mods()), airing.dutyPercent());
-        return new Build(layout, task.done(), core, work, outcome);
     }
 
     private List<Layout> standing(Task task, AirPlan plan, PartSet room) {
@@ -169,6 +217,18 @@ final class BuildWalk {
         List<Stack> out = new ArrayList<>(stacks);
         out.addAll(rows);
         return AirPlans.inOrder(out);
+    }
+
+    /** Whether every choice could run at the next duty up and still keep the noise limit: then that one is looked at. */
+    private boolean isTooSlow(Task task, int dutyPercent, Core core, List<Floor> floors) {
+        if (task.goal().wantsEveryDuty() || dutyPercent == Bounds.FULL_PERCENT) {
+            return false;
+        }
+        long faster = core.sound().millionths();
+        for (Floor floor : floors) {
+            faster += floor.figures().fasterMillionths();
+        }
+        return faster <= limits.sound().millionths();
     }
 
     private boolean hopeless(Task task, Goal.Bound bound) {

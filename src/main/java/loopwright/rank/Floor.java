@@ -1,45 +1,95 @@
 package loopwright.rank;
 
+import java.util.Arrays;
 import java.util.List;
 
-/**
- * The least price, sound and lead time of some parts on a mount, and the most that any of them can do.
- *
- * @param alone what they can do while the pressure inside does not help
- * @param helped what they can do with all the help there is
- */
-record Floor(long cents, long soundMillionths, int leadDays, Blowing.Reach alone, Blowing.Reach helped) {
+/** The least price, sound and lead time of some parts on a mount, and the least and most that any of them moves and conducts. */
+final class Floor {
 
-    static Floor of(Blowing one) {
-        return new Floor(
-                one.fitting().cents(), one.sound().millionths(), one.fitting().leadDays(), one.alone(), one.helped());
+    private final List<Draught> draughts;
+    private final Figures figures;
+    private final double[] most;
+    private final double[] least;
+    private final double[] conductances;
+
+    /**
+     * What does not depend on the air.
+     *
+     * @param soundMillionths the least of any
+     * @param fasterMillionths the loudest of any at the next duty up
+     */
+    record Figures(long cents, int leadDays, long soundMillionths, long fasterMillionths) {
+
+        Figures with(Figures one) {
+            return new Figures(
+                    Math.min(cents, one.cents),
+                    Math.min(leadDays, one.leadDays),
+                    Math.min(soundMillionths, one.soundMillionths),
+                    Math.max(fasterMillionths, one.fasterMillionths));
+        }
     }
 
-    static Floor of(List<Blowing> all) {
-        Floor out = of(all.get(0));
-        for (Blowing blowing : all) {
-            out = out.with(of(blowing));
-        }
+    private Floor(List<Draught> draughts, Figures figures) {
+        this.draughts = draughts;
+        this.figures = figures;
+        this.most = unknown();
+        this.least = unknown();
+        this.conductances = unknown();
+    }
+
+    private static double[] unknown() {
+        double[] out = new double[PressureSteps.count()];
+        Arrays.fill(out, Double.NaN);
         return out;
     }
 
-    /** The better of both in each figure. */
-    private Floor with(Floor one) {
-        return new Floor(
-                Math.min(cents, one.cents),
-                Math.min(soundMillionths, one.soundMillionths),
-                Math.min(leadDays, one.leadDays),
-                most(alone, one.alone),
-                most(helped, one.helped));
+    static Floor of(Draught draught, Figures figures) {
+        return new Floor(List.of(draught), figures);
     }
 
-    /** The same price and lead, but as quiet as another. */
-    Floor asQuietAs(Floor other) {
-        return new Floor(cents, Math.min(soundMillionths, other.soundMillionths), leadDays, alone, helped);
+    static Floor of(List<Blowing> all) {
+        Figures figures = all.get(0).floor().figures();
+        for (Blowing blowing : all) {
+            figures = figures.with(blowing.floor().figures());
+        }
+        return new Floor(all.stream().map(Blowing::draught).toList(), figures);
     }
 
-    private static Blowing.Reach most(Blowing.Reach one, Blowing.Reach other) {
-        return new Blowing.Reach(
-                Math.max(one.airWPerK(), other.airWPerK()), Math.max(one.conductanceWPerK(), other.conductanceWPerK()));
+    Figures figures() {
+        return figures;
+    }
+
+    /** The most air that any moves at a step of help, m³/s. */
+    double mostM3PerS(int help) {
+        ask(help);
+        return most[help];
+    }
+
+    /** The least air that any moves at a step of help, m³/s. */
+    double leastM3PerS(int help) {
+        ask(help);
+        return least[help];
+    }
+
+    /** The most that any conducts at a step of help, W/K. */
+    double mostWPerK(int help) {
+        ask(help);
+        return conductances[help];
+    }
+
+    private void ask(int help) {
+        if (Double.isNaN(most[help])) {
+            double high = 0;
+            double low = Double.POSITIVE_INFINITY;
+            double conducts = 0;
+            for (Draught draught : draughts) {
+                high = Math.max(high, draught.flowM3PerS(help));
+                low = Math.min(low, draught.flowM3PerS(help));
+                conducts = Math.max(conducts, draught.conductanceWPerK(help));
+            }
+            most[help] = high;
+            least[help] = low;
+            conductances[help] = conducts;
+        }
     }
 }

@@ -33,6 +33,9 @@ interface Goal {
      */
     boolean isHopeless(String parts, Bound bound);
 
+    /** Whether it wants every duty, not only the fastest that keeps the noise limit. */
+    boolean wantsEveryDuty();
+
     /** Hands over a build that keeps every limit; it is only made when it is worth looking at. */
     void offer(String parts, Build.Outcome outcome, Supplier<Build> build);
 }

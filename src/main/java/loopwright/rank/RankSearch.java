@@ -3,6 +3,7 @@ package loopwright.rank;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,6 +19,7 @@ import loopwright.fit.FoundLayout;
 import loopwright.fit.Layout;
 import loopwright.fit.ModSet;
 import loopwright.loop.MachineModel;
+import loopwright.rank.BuildWalk.Look;
 
 /**
  * Ranks builds: the exact set that no other build beats in price and temperature, and the first few by an order.
@@ -62,22 +64,26 @@ public final class RankSearch {
                 model,
                 cores.stream().map(c -> c.heat().water()).distinct().toList(),
                 fitCase.brief().limits().coolantMaxC());
-        BuildWalk walk = new BuildWalk(
-                query, cores, new Blowings(query.fitCase(), model, water), new Thermal(query.fitCase(), model));
+        BuildWalk walk = new BuildWalk(query, cores, new Blowings(query.fitCase(), model, water), model);
         Work work = new Work(fitCase, query.validSets());
-        Unbeaten unbeaten = new Unbeaten();
+        List<List<FoundLayout>> groups = work.inOrder(fits.fits());
+        Unbeaten scout = new Unbeaten();
+        for (List<FoundLayout> alike : groups) {
+            if (!interrupted.getAsBoolean()) {
+                walk.walk(alike, work.done(alike.get(0).needed().get(0)), scout, Look.FIRST);
+            }
+        }
+        Unbeaten unbeaten = new Unbeaten(scout);
         Best best = new Best(order, top);
         Optional<String> incomplete = fits.incompleteBecause();
-        List<List<FoundLayout>> groups = work.inOrder(fits.fits());
         for (Goal goal : List.of(unbeaten, best)) {
-            for (List<FoundLayout> alike : groups) {
-                String parts = alike.get(0).layout().partsText();
+            for (List<FoundLayout> alike : goal == best ? work.byFigure(groups, walk, order) : groups) {
                 if (interrupted.getAsBoolean()) {
                     incomplete = Optional.of("interrupted");
                     break;
                 }
                 for (ModSet mods : work.setsFor(alike)) {
-                    walk.walk(parts, alike, work.done(mods), goal);
+                    walk.walk(alike, work.done(mods), goal, Look.WHOLE);
                 }
             }
         }
@@ -118,6 +124,7 @@ public final class RankSearch {
         private final FitCase fitCase;
         private final List<ModSet> valid;
         private final Map<ModSet, Build.Done> done = new HashMap<>();
+        private final IdentityHashMap<List<FoundLayout>, List<ModSet>> sets = new IdentityHashMap<>();
 
         Work(FitCase fitCase, List<ModSet> valid) {
             this.fitCase = fitCase;
@@ -136,6 +143,21 @@ public final class RankSearch {
             return out;
         }
 
+        /** Likely first ones of an order first. */
+        List<List<FoundLayout>> byFigure(List<List<FoundLayout>> groups, BuildWalk walk, Order order) {
+            IdentityHashMap<List<FoundLayout>, Long> figures = new IdentityHashMap<>();
+            for (List<FoundLayout> alike : groups) {
+                long least = Long.MAX_VALUE;
+                for (ModSet needed : alike.get(0).needed()) {
+                    least = Math.min(least, order.figure(walk.bound(alike.get(0).layout(), done(needed))));
+                }
+                figures.put(alike, least);
+            }
+            List<List<FoundLayout>> out = new ArrayList<>(groups);
+            out.sort(Comparator.comparingLong(figures::get));
+            return out;
+        }
+
         private long score(FoundLayout found) {
             int area = found.layout().stacks().stream()
                     .mapToInt(s ->
@@ -146,6 +168,10 @@ public final class RankSearch {
 
         /** The valid sets with which some of the layouts fit: one that a smaller set fits with may still buy air. */
         List<ModSet> setsFor(List<FoundLayout> alike) {
+            return sets.computeIfAbsent(alike, this::findSets);
+        }
+
+        private List<ModSet> findSets(List<FoundLayout> alike) {
             return valid.stream()
                     .filter(set ->
                             alike.stream().anyMatch(f -> f.needed().stream().anyMatch(n -> n.isSubsetOf(set))))

@@ -12,19 +12,42 @@ final class Unbeaten implements Goal {
     record Kept(Build build, int equal) {}
 
     private final List<Kept> kept = new ArrayList<>();
+    private final List<Build.Outcome> scouted;
+
+    /** Keeps from scratch. */
+    Unbeaten() {
+        this.scouted = List.of();
+    }
+
+    /** Keeps from scratch, but gives up what a first look has already beaten. */
+    Unbeaten(Unbeaten scout) {
+        this.scouted = scout.kept.stream().map(k -> k.build().outcome()).toList();
+    }
 
     @Override
     public boolean isHopeless(String parts, Bound bound) {
         for (Kept one : kept) {
-            Build.Outcome has = one.build().outcome();
-            boolean noWorse = has.priceCents() <= bound.priceCents()
-                    && has.coolantOverRoomCentiK() <= bound.coolantOverRoomCentiK();
-            boolean better = has.priceCents() < bound.priceCents()
-                    || has.coolantOverRoomCentiK() < bound.coolantOverRoomCentiK();
-            if (noWorse && better) {
+            if (beats(one.build().outcome(), bound)) {
                 return true;
             }
         }
+        for (Build.Outcome one : scouted) {
+            if (beats(one, bound)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean beats(Build.Outcome has, Bound bound) {
+        return has.priceCents() <= bound.priceCents()
+                && has.coolantOverRoomCentiK() <= bound.coolantOverRoomCentiK()
+                && (has.priceCents() < bound.priceCents()
+                        || has.coolantOverRoomCentiK() < bound.coolantOverRoomCentiK());
+    }
+
+    @Override
+    public boolean wantsEveryDuty() {
         return false;
     }
 
