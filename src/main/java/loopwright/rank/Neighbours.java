@@ -124,11 +124,7 @@ public final class Neighbours {
             cheapest.merge(one.kind(), one, (a, b) -> cheaper(a, b) ? a : b);
         }
         List<Neighbour> out = new ArrayList<>(coolest.values());
-        cheapest.forEach((kind, one) -> {
-            if (!one.what().equals(coolest.get(kind).what())) {
-                out.add(one);
-            }
-        });
+        cheapest.values().stream().filter(one -> !coolest.containsValue(one)).forEach(out::add);
         return out;
     }
 
