@@ -24,7 +24,8 @@ class BracketedRootTest {
         }
     }
 
-    private static double root(DoubleUnaryOperator value, DoubleUnaryOperator slope, double low, double high, double guess) {
+    private static double root(
+            DoubleUnaryOperator value, DoubleUnaryOperator slope, double low, double high, double guess) {
         return BracketedRoot.of("check", new Function(value, slope), low, high, guess);
     }
 
@@ -39,7 +40,12 @@ class BracketedRootTest {
         assertThat(root(x -> (1 - x) * (1 - x) * (1 - x), x -> -3 * (1 - x) * (1 - x), 0, 2, guess))
                 .isCloseTo(1, within(1e-4));
         // infinitely steep at its root: −∛(x − 1), where Newton alone runs away
-        assertThat(root(x -> -StrictMath.cbrt(x - 1), x -> -1 / (3 * StrictMath.pow(StrictMath.cbrt(x - 1), 2)), 0, 2, guess))
+        assertThat(root(
+                        x -> -StrictMath.cbrt(x - 1),
+                        x -> -1 / (3 * StrictMath.pow(StrictMath.cbrt(x - 1), 2)),
+                        0,
+                        2,
+                        guess))
                 .isCloseTo(1, within(1e-9));
     }
 
