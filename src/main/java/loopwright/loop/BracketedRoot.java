@@ -60,6 +60,7 @@ public final class BracketedRoot {
         double width = high - low;
         double x = guess > low && guess < high ? guess : low + width / 2;
         double lastStep = width;
+        int newtonSteps = 0;
         for (int i = 0; i < STEPS_MAX; i++) {
             double value = function.at(x);
             if (value > 0) {
@@ -74,10 +75,13 @@ public final class BracketedRoot {
             double newton = x - value / function.slopeAt(x);
             boolean inside = newton > low && newton < high && Math.abs(newton - x) < lastStep;
             double next = inside ? newton : low + (high - low) / 2;
-            lastStep = inside ? Math.abs(next - x) : high - low;
             double moved = Math.abs(next - x);
+            // A first small step may only say that the slope is steep here: two in a row say that the root is near.
+            boolean there = inside ? newtonSteps > 0 && moved <= NEWTON_STEP * width : moved <= STEP * width;
+            newtonSteps = inside ? newtonSteps + 1 : 0;
+            lastStep = inside && newtonSteps > 1 ? moved : high - low;
             x = next;
-            if (moved <= (inside ? NEWTON_STEP : STEP) * width) {
+            if (there) {
                 return x;
             }
         }
