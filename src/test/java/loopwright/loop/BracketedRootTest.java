@@ -64,7 +64,8 @@ class BracketedRootTest {
         DoubleUnaryOperator value = x -> 3 - Math.copySign(Math.sqrt(Math.abs(x)), x);
         DoubleUnaryOperator slope = x -> -Math.min(1e6, 1 / (2 * Math.sqrt(Math.abs(x))));
         assertThat(root(value, slope, -10, 30, guess)).isCloseTo(9, within(1e-10));
-        assertThat(root(x -> value.applyAsDouble(x) - 3 + 1e-3, slope, -10, 30, guess)).isCloseTo(1e-6, within(1e-12));
+        assertThat(root(x -> value.applyAsDouble(x) - 3 + 1e-3, slope, -10, 30, guess))
+                .isCloseTo(1e-6, within(1e-12));
     }
 
     @Test
