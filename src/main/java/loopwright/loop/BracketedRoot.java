@@ -76,14 +76,12 @@ public final class BracketedRoot {
                 break;
             }
             double newton = x - value / function.slopeAt(x);
-            // Steps that do not halve go to and fro across the root, as they do where a square root starts: better
-            // halve.
+            // Steps that do not halve go to and fro across the root, as where a square root starts: better halve.
             boolean inside = newton > low && newton < high && Math.abs(newton - x) < lastStep / 2;
             double next = inside ? newton : low + (high - low) / 2;
             double moved = Math.abs(next - x);
-            // A small step may only say that the slope is steep here, as it is where a pure square root starts; that
-            // the
-            // root is near shows in steps that shrink as Newton's do.
+            // A small step may only say that the slope is steep here, as where a square root starts; that the root is
+            // near shows in steps that shrink as Newton's do.
             boolean shrinks = inside && newtonSteps > 0 && moved <= SHRINK * lastStep;
             boolean there = moved <= (shrinks ? NEWTON_STEP : STEP) * width;
             newtonSteps = inside ? newtonSteps + 1 : 0;
