@@ -57,6 +57,17 @@ class BracketedRootTest {
         assertThat(root(x -> 2 - x * x, x -> 3, 0, 2, 1)).isCloseTo(Math.sqrt(2), within(1e-12));
     }
 
+    /** Where a square root starts, the slope is so steep that steps are tiny; that is no sign of a root. */
+    @ParameterizedTest
+    @ValueSource(doubles = {-1e-12, 0, 1e-15, 1e-9, 1e-6, -3})
+    void aSteepStartIsNoRoot(double guess) {
+        DoubleUnaryOperator value = x -> 3 - Math.copySign(Math.sqrt(Math.abs(x)), x);
+        DoubleUnaryOperator slope = x -> -Math.min(1e6, 1 / (2 * Math.sqrt(Math.abs(x))));
+        assertThat(root(value, slope, -10, 30, guess)).isCloseTo(9, within(1e-10));
+        assertThat(root(x -> value.applyAsDouble(x) - 3 + 1e-3, slope, -10, 30, guess))
+                .isCloseTo(1e-6, within(1e-12));
+    }
+
     @Test
     void findsAStepDown() {
         assertThat(root(x -> x < 0.3 ? 1 : -1, x -> -1, 0, 1, 0.5)).isCloseTo(0.3, within(1e-12));

@@ -133,7 +133,7 @@ class SwingsTest {
     private static double fins(Machine.FanMount mount) {
         Machine machine = Cooled.mounted(Cooled.with(60, 0.2, BlockOrder.SERIES), List.of(mount));
         Swings swings = of(machine);
-        return Math.abs(swings.effects(Steady::coolantOverRoomK).get(Scatter.FINS_NAME))
+        return Math.abs(swings.effects(Steady::coolantOverRoomK).getOrDefault(Scatter.FINS_NAME, 0.0))
                 / swings.state().coolantOverRoomK();
     }
 
