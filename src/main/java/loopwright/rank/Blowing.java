@@ -1,5 +1,6 @@
 package loopwright.rank;
 
+import java.util.List;
 import loopwright.loop.Machine;
 import loopwright.loop.SoundPower;
 import loopwright.loop.air.AirBranch;
@@ -16,7 +17,6 @@ final class Blowing {
     private final Machine.FanMount mount;
     private final AirBranch branch;
     private final Draught draught;
-    private final Loudness loudness;
     private final Floor floor;
 
     /**
@@ -26,19 +26,12 @@ final class Blowing {
      */
     record Loudness(SoundPower now, SoundPower faster) {}
 
-    Blowing(Fitting fitting, Machine.FanMount mount, AirBranch branch, Draught draught, Loudness loudness) {
+    Blowing(Fitting fitting, Machine.FanMount mount, AirBranch branch, Draught draught, Floor.Figures figures) {
         this.fitting = fitting;
         this.mount = mount;
         this.branch = branch;
         this.draught = draught;
-        this.loudness = loudness;
-        this.floor = Floor.of(
-                draught,
-                new Floor.Figures(
-                        fitting.cents(),
-                        fitting.leadDays(),
-                        loudness.now().millionths(),
-                        loudness.faster().millionths()));
+        this.floor = Floor.of(() -> List.of(draught), figures);
     }
 
     Fitting fitting() {
@@ -55,10 +48,6 @@ final class Blowing {
 
     Draught draught() {
         return draught;
-    }
-
-    SoundPower sound() {
-        return loudness.now();
     }
 
     /** What bounds it: itself. */

@@ -72,8 +72,8 @@ final class Bounds {
     }
 
     /** What can be fitted to a plan's stacks. */
-    List<Blowings.Slots> slots(AirPlan plan, ModSet mods) {
-        List<Blowings.Slots> out = new ArrayList<>(plan.stacks().size());
+    List<MountFits.Slots> slots(AirPlan plan, ModSet mods) {
+        List<MountFits.Slots> out = new ArrayList<>(plan.stacks().size());
         for (int i = 0; i < plan.stacks().size(); i++) {
             out.add(blowings.slots(plan.stacks().get(i), plan.directions().get(i), mods));
         }

@@ -78,7 +78,7 @@ final class BuildWalk {
     }
 
     /** A plan with what can be fitted to its stacks, and the openings it leaves. */
-    private record Fanned(AirPlan plan, List<Blowings.Slots> slots, Openings openings, Standing standing) {}
+    private record Fanned(AirPlan plan, List<MountFits.Slots> slots, Openings openings, Standing standing) {}
 
     /** Layouts that stand, by the room that parts take. */
     private record Standing(Map<PartSet, List<Layout>> byRoom) {}
@@ -126,7 +126,7 @@ final class BuildWalk {
                 new Standing(new HashMap<>()));
         for (int duty : task.goal().wantsEveryDuty() ? bounds.dutiesSlowFirst() : bounds.dutiesPercent()) {
             List<Floor> floors = new ArrayList<>(fanned.slots().size());
-            for (Blowings.Slots slots : fanned.slots()) {
+            for (MountFits.Slots slots : fanned.slots()) {
                 floors.add(slots.at(duty).floor());
             }
             Turn turn = new Turn(task, fanned, duty);
@@ -148,7 +148,7 @@ final class BuildWalk {
             air(turn, Airing.of(picked, turn.dutyPercent()), floors);
             return;
         }
-        Blowings.Slot slot = turn.fanned().slots().get(at).at(turn.dutyPercent());
+        Slot slot = turn.fanned().slots().get(at).at(turn.dutyPercent());
         for (Blowing one : turn.task().look() == Look.FIRST ? slot.probes() : slot.all()) {
             List<Floor> tighter = new ArrayList<>(floors);
             tighter.set(at, one.floor());

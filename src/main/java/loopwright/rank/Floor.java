@@ -2,11 +2,12 @@ package loopwright.rank;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Supplier;
 
 /** The least price, sound and lead time of some parts on a mount, and the least and most that any of them moves and conducts. */
 final class Floor {
 
-    private final List<Draught> draughts;
+    private final Supplier<List<Draught>> draughts;
     private final Figures figures;
     private final double[] most;
     private final double[] least;
@@ -29,7 +30,7 @@ final class Floor {
         }
     }
 
-    private Floor(List<Draught> draughts, Figures figures) {
+    private Floor(Supplier<List<Draught>> draughts, Figures figures) {
         this.draughts = draughts;
         this.figures = figures;
         this.most = unknown();
@@ -43,16 +44,9 @@ final class Floor {
         return out;
     }
 
-    static Floor of(Draught draught, Figures figures) {
-        return new Floor(List.of(draught), figures);
-    }
-
-    static Floor of(List<Blowing> all) {
-        Figures figures = all.get(0).floor().figures();
-        for (Blowing blowing : all) {
-            figures = figures.with(blowing.floor().figures());
-        }
-        return new Floor(all.stream().map(Blowing::draught).toList(), figures);
+    /** The floor of some parts; their draughts are only asked for with the air. */
+    static Floor of(Supplier<List<Draught>> draughts, Figures figures) {
+        return new Floor(draughts, figures);
     }
 
     Figures figures() {
@@ -82,7 +76,7 @@ final class Floor {
             double high = 0;
             double low = Double.POSITIVE_INFINITY;
             double conducts = 0;
-            for (Draught draught : draughts) {
+            for (Draught draught : draughts.get()) {
                 high = Math.max(high, draught.flowM3PerS(help));
                 low = Math.min(low, draught.flowM3PerS(help));
                 conducts = Math.max(conducts, draught.conductanceWPerK(help));

@@ -17,12 +17,14 @@ final class Vents {
 
     private final MachineModel model;
     private final StackAir air;
+    private final AirMods airMods;
     private final Map<Asked, Openings> asked = new HashMap<>();
     private final Map<List<Machine.Vent>, Openings> known = new HashMap<>();
 
     Vents(FitCase fitCase, MachineModel model) {
         this.model = model;
         this.air = new StackAir(fitCase);
+        this.airMods = new AirMods(fitCase.chassis());
     }
 
     private record Asked(long used, ModSet mods) {}
@@ -33,7 +35,8 @@ final class Vents {
         for (Stack stack : stacks) {
             used |= 1L << stack.frame().index();
         }
-        return asked.computeIfAbsent(new Asked(used, mods), a -> numbered(air.vents(StackAir.used(stacks), mods)));
+        return asked.computeIfAbsent(
+                new Asked(used, airMods.anywhere(mods)), a -> numbered(air.vents(StackAir.used(stacks), mods)));
     }
 
     private Openings numbered(List<Machine.Vent> vents) {
