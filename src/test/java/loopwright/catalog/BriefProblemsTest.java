@@ -26,7 +26,7 @@ class BriefProblemsTest {
                         "chassis[0]: found \"cub\", allowed the id of a chassis of the catalogue. Maybe cube?"));
         assertThat(broken(folder, FILE, "forbid: [raise-roof]", "forbid: [raise-rof]"))
                 .containsExactly(brief(
-                        "25:19",
+                        "26:19",
                         "limits.mods.forbid[0]: found \"raise-rof\", allowed the id of a mod of the"
                                 + " brief's chassis. Maybe raise-roof?"));
         assertThat(broken(folder, FILE, "drives: [d-1]", "drives: [d-2]"))
@@ -67,7 +67,7 @@ class BriefProblemsTest {
     void currencyIsTheCatalogues(@TempDir Path folder) {
         assertThat(broken(folder, FILE, "currency: EUR", "currency: USD"))
                 .containsExactly(
-                        brief("27:13", "terms.currency: found USD, allowed EUR, the currency of the catalogue"));
+                        brief("29:13", "terms.currency: found USD, allowed EUR, the currency of the catalogue"));
     }
 
     @Test

@@ -132,7 +132,7 @@ class CheckAcrossItemsTest {
                         + " rows of tubes deeper than their thickness of 4 mm in a core of 18 mm");
         assertThat(broken(folder, "shared/practice.yaml", "louvre_length_mm: 7", "louvre_length_mm: 9.5"))
                 .containsExactly(
-                        "shared/practice.yaml:14:72: practice: core.fins.louvre_length_mm: found 9.5, allowed at"
+                        "shared/practice.yaml:26:72: practice: core.fins.louvre_length_mm: found 9.5, allowed at"
                                 + " most the fin's height, 9");
     }
 

@@ -36,7 +36,8 @@ final class DemoQuestion {
                 demo.loop().tube(),
                 demo.loop().tubeM(),
                 demo.loop().coolant(),
-                demo.loop().coolantL());
+                demo.loop().coolantL(),
+                demo.loop().run());
         Brief reduced = new Brief(
                 "demo-reduced",
                 "the demo's brief, reduced",
@@ -69,7 +70,8 @@ final class DemoQuestion {
                 limits.labourMaxH(),
                 limits.leadMaxDays(),
                 limits.freeAreaMin(),
-                new BriefLimits.ModLimits(mods, Optional.empty(), Optional.empty(), false));
+                new BriefLimits.ModLimits(mods, Optional.empty(), Optional.empty(), false),
+                limits.heat());
         Brief narrowed = new Brief(
                 brief.id(),
                 brief.title(),

@@ -26,6 +26,8 @@ class SupplyNeedTest {
     private static final Dimension MM = Dimension.ofHmm(100);
     private static final SizeMm SIZE = new SizeMm(MM, MM, MM);
 
+    private static final Practice.Heat HEAT = new Practice.Heat(60, 1, 0, 90, new Practice.BlockStep(4, 0, 0));
+
     private static final Processor PROCESSOR =
             new Processor("cpu", "Sample", Optional.empty(), FREE, "S1", new Processor.Heat(120, 180, 1), 500);
     private static final GraphicsCard CARD = new GraphicsCard(
@@ -42,7 +44,7 @@ class SupplyNeedTest {
     @Test
     void aQuarterMoreThanTheSum() {
         SupplyNeed need = SupplyNeed.of(
-                new LoadSum(List.of(Load.of(PROCESSOR), Load.of(CARD), Load.ofSmallParts(new Practice.Heat(6, 60)))),
+                new LoadSum(List.of(Load.of(PROCESSOR), Load.of(CARD), Load.ofSmallParts(HEAT))),
                 25,
                 Plugs.wanted(PROCESSOR, CARD, List.of()));
 
@@ -127,7 +129,7 @@ class SupplyNeedTest {
     }
 
     private static Supply.Output output(double ratedW, int cardEightPinPlugs) {
-        return new Supply.Output(ratedW, 2, cardEightPinPlugs, 1, 4, 30);
+        return new Supply.Output(ratedW, 2, cardEightPinPlugs, 1, 4, 30, List.of());
     }
 
     private static Drive drive(String id, Drive.DriveForm form, double heatW) {

@@ -28,7 +28,16 @@ final class SmallBrief {
                 "nobody",
                 List.of("chassis"),
                 new Wanted(ANY, ANY, ANY, ANY, drives, ANY, Optional.empty()),
-                new LoopWish(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), ANY, 2, ANY, 1),
+                new LoopWish(
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        ANY,
+                        2,
+                        ANY,
+                        1,
+                        Optional.empty()),
                 new BriefLimits(
                         Optional.empty(),
                         28,
@@ -37,7 +46,8 @@ final class SmallBrief {
                         Optional.empty(),
                         Optional.empty(),
                         0.3,
-                        new BriefLimits.ModLimits(List.of(), Optional.empty(), Optional.empty(), false)),
+                        new BriefLimits.ModLimits(List.of(), Optional.empty(), Optional.empty(), false),
+                        Optional.empty()),
                 new Terms("EUR", 4200, 10, 900, 6, 50, headroomPercent));
     }
 

@@ -57,7 +57,6 @@ public final class SmallCase {
     private final double heightMm;
     private Dimension rearPlane;
     private List<String> drives = List.of();
-    private double caseAirRiseK = 6;
     private int headroomPercent = 25;
 
     /** A chassis so deep and high. */
@@ -136,12 +135,6 @@ public final class SmallCase {
         return this;
     }
 
-    /** How much warmer than the room an exhaust radiator's air is. */
-    public SmallCase caseAirRise(double riseK) {
-        caseAirRiseK = riseK;
-        return this;
-    }
-
     /** How much more than the loads the supply is rated for. */
     public SmallCase headroom(int percent) {
         headroomPercent = percent;
@@ -187,7 +180,11 @@ public final class SmallCase {
                 List.copyOf(removables),
                 List.copyOf(all));
         Shell shell = new Shell(
-                new Shell.Interior(mm(ANNEX_MM + 200), mm(depthMm), mm(heightMm)), 20, 5, List.copyOf(panels));
+                new Shell.Interior(mm(ANNEX_MM + 200), mm(depthMm), mm(heightMm)),
+                20,
+                5,
+                List.copyOf(panels),
+                Optional.empty());
         return new Chassis(
                 "chassis",
                 "chassis",
@@ -203,9 +200,10 @@ public final class SmallCase {
     private Practice practice() {
         return new Practice(
                 new Practice.Room(mm(0), mm(36), mm(12), mm(5), mm(15), mm(1), mm(1.57)),
-                new Practice.Air(mm(15), 0.55),
-                new Practice.Heat(caseAirRiseK, 25),
-                SmallParts.usualCore());
+                SmallPractice.air(mm(15), 0.55),
+                SmallPractice.heat(25),
+                SmallPractice.loop(),
+                SmallPractice.core());
     }
 
     /** The place of a supply whose face is at the rear and whose plugs look to the front. */

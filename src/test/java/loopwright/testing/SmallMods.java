@@ -116,7 +116,7 @@ public final class SmallMods {
                 lengthwise,
                 mm(0),
                 List.of(seats),
-                new Mount.Opening(1, Mount.Where.FACE, Optional.empty(), mm(200)),
+                new Mount.Opening(1, Mount.Where.FACE, Optional.empty(), mm(200), Optional.empty()),
                 Optional.empty(),
                 List.of());
     }

@@ -24,7 +24,6 @@ import loopwright.catalog.part.Radiator;
 import loopwright.catalog.part.ScrewThread;
 import loopwright.catalog.part.Supply;
 import loopwright.catalog.part.Tube;
-import loopwright.catalog.standard.Practice;
 import loopwright.quantity.Dimension;
 
 /** Invented parts, each with the few figures that a test cares about; lengths are exact unless given. */
@@ -68,11 +67,6 @@ public final class SmallParts {
                 Optional.empty(),
                 Optional.empty(),
                 Radiator.Measured.NOTHING);
-    }
-
-    /** Usual fins and tubes, invented. */
-    public static Practice.Core usualCore() {
-        return new Practice.Core(new Radiator.Fins(1.4, 20, 5.6, 8, 0.055, 110), new Radiator.Tubes(2.5, 0.2, 2));
     }
 
     /** A fan of 1300 rpm. */
@@ -125,7 +119,7 @@ public final class SmallParts {
                 Supply.SupplyForm.ATX,
                 size(lengthMm, 150, 86),
                 mm(plugRoomMm),
-                new Supply.Output(ratedW, 1, 4, 1, 4, 25));
+                new Supply.Output(ratedW, 1, 4, 1, 4, 25, List.of()));
     }
 
     /** A 2.5-inch drive of 3 W. */

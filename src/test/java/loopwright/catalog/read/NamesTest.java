@@ -34,7 +34,7 @@ class NamesTest {
         "conductivityWPerMK, conductivity_W_per_m_K",
         "louvreAngleDeg, louvre_angle_deg",
         "roomC, room_C",
-        "caseAirRiseK, case_air_rise_K",
+        "caseMaxC, case_max_C",
         "volumeL, volume_L",
         "massG, mass_g",
         "massKg, mass_kg",

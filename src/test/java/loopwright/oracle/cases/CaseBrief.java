@@ -34,8 +34,16 @@ final class CaseBrief {
                 drives,
                 ANY,
                 dice.chance(50) ? Optional.empty() : Optional.of(ANY));
-        LoopWish loop =
-                new LoopWish(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), ANY, 2, ANY, 1);
+        LoopWish loop = new LoopWish(
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                ANY,
+                2,
+                ANY,
+                1,
+                Optional.empty());
         BriefLimits.ModLimits limits = new BriefLimits.ModLimits(
                 dice.chance(10) ? List.of(dice.oneOf(mods).id()) : List.of(),
                 dice.chance(15) ? Optional.of(dice.between(0, 3)) : Optional.empty(),
@@ -50,7 +58,15 @@ final class CaseBrief {
                 wanted,
                 loop,
                 new BriefLimits(
-                        Optional.empty(), 22, 45, Optional.empty(), Optional.empty(), Optional.empty(), 0.5, limits),
+                        Optional.empty(),
+                        22,
+                        45,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        0.5,
+                        limits,
+                        Optional.empty()),
                 new Terms("EUR", 6000, 5, 240, 8, 5, headroom));
     }
 }

@@ -166,7 +166,11 @@ public final class CaseGenerator {
                         new Panel.Features(List.of(), List.of(), List.of(), List.of())))
                 .toList();
         Shell shell = new Shell(
-                new Shell.Interior(hmm(inside.widthHmm()), hmm(room.depthHmm()), hmm(room.heightHmm())), 10, 3, panels);
+                new Shell.Interior(hmm(inside.widthHmm()), hmm(room.depthHmm()), hmm(room.heightHmm())),
+                10,
+                3,
+                panels,
+                Optional.empty());
         Inside all = new Inside(inside.bay(), inside.obstructions, inside.removables, inside.places);
         Chassis chassis =
                 new Chassis("chassis-g", "chassis-g", Optional.empty(), CaseParts.BUY, shell, all, built, mods);

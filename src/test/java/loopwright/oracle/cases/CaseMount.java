@@ -66,7 +66,11 @@ final class CaseMount {
                 dice.dim(insetHmm, "inset"),
                 seats,
                 new Mount.Opening(
-                        airless ? 0.3 : 0.8, Mount.Where.FACE, Optional.empty(), dice.dim(outsideHmm, "outside")),
+                        airless ? 0.3 : 0.8,
+                        Mount.Where.FACE,
+                        Optional.empty(),
+                        dice.dim(outsideHmm, "outside"),
+                        Optional.empty()),
                 gasketHmm > 0
                         ? Optional.of(new Mount.Gasket(Dice.hmm(2 * gasketHmm), dice.dim(gasketHmm, "gasket")))
                         : Optional.empty(),

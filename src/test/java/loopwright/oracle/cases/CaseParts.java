@@ -28,6 +28,7 @@ import loopwright.catalog.part.Supply;
 import loopwright.catalog.standard.Practice;
 import loopwright.catalog.standard.Standards;
 import loopwright.testing.SmallParts;
+import loopwright.testing.SmallPractice;
 
 /** Invented parts of a case, small numbers, near the places where hundredths decide. */
 final class CaseParts {
@@ -184,7 +185,7 @@ final class CaseParts {
                 Supply.SupplyForm.SFX,
                 new SizeMm(dice.dim(lengthHmm, id), hmm(2000), hmm(2000)),
                 hmm(roomHmm),
-                new Supply.Output(ratedW, 1, 1, 0, 2, 30)));
+                new Supply.Output(ratedW, 1, 1, 0, 2, 30, List.of())));
     }
 
     private void pump(String id, Pump.Kind kind) {
@@ -229,9 +230,10 @@ final class CaseParts {
                         hmm(plenumHmm + 500),
                         hmm(100),
                         hmm(160)),
-                new Practice.Air(hmm(1000), 0.4),
-                new Practice.Heat(5, 20),
-                SmallParts.usualCore());
+                SmallPractice.air(hmm(1000), 0.4),
+                SmallPractice.heat(20),
+                SmallPractice.loop(),
+                SmallPractice.core());
     }
 
     static Span span(int from, int to) {

@@ -46,8 +46,7 @@ public final class RankCases {
         parts.all().forEach(p -> all.put(p.id(), p));
         all.put(chassis.id(), chassis);
         Practice was = base.catalog().practice();
-        Practice practice = new Practice(
-                was.room(), was.air(), new Practice.Heat(dice.oneOf(List.of(0.0, 5.0, 5.0, 25.0)), 20), was.core());
+        Practice practice = new Practice(was.room(), was.air(), was.heat(), was.loop(), was.core());
         Catalog catalog = new Catalog("generated", "EUR", all, base.catalog().standards(), practice);
         return new OracleCase(seed, catalog, chassis, brief());
     }
@@ -77,7 +76,8 @@ public final class RankCases {
                 was.opening().freeArea(),
                 was.opening().where(),
                 filter,
-                was.opening().outsideDepthMm());
+                was.opening().outsideDepthMm(),
+                was.opening().maskedShare());
         return new Mount(
                 was.id(),
                 was.panel(),
@@ -145,7 +145,8 @@ public final class RankCases {
                 dice.chance(25) ? Optional.of(dice.between(21, 32) / 5.0) : Optional.empty(),
                 dice.chance(30) ? Optional.of(dice.between(5, 14)) : Optional.empty(),
                 was.limits().freeAreaMin(),
-                was.limits().mods());
+                was.limits().mods(),
+                was.limits().heat());
         Terms terms = new Terms(
                 "EUR",
                 dice.oneOf(List.of(6000L, 6000L, 4321L)),

@@ -51,7 +51,8 @@ final class RankParts {
                 tube,
                 dice.oneOf(List.of(2.0, 1.1, 1.7)),
                 any,
-                dice.oneOf(List.of(1.0, 1.3)));
+                dice.oneOf(List.of(1.0, 1.3)),
+                Optional.empty());
     }
 
     List<Part> all() {
