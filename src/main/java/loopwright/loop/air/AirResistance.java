@@ -58,7 +58,8 @@ public record AirResistance(double linearPaSPerM3, double quadraticPaS2PerM6) {
      * Both, side by side.
      *
      * <p>Quadratic parts exactly: 1/√b adds. Linear parts as conductors, 1/a adds, where both have one; together that is
-     * exact where one of the parts rules, and in between within a few per cent.
+     * exact where one of the parts rules in both. In between the flow reads high, the more the less alike the two are; for a
+     * cover's skin beside its slots, which it is for, by less than 4 % from 1 Pa on.
      */
     public AirResistance beside(AirResistance other) {
         if (isClosed()) {

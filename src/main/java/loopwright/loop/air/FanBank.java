@@ -76,7 +76,8 @@ public final class FanBank {
 
     /** A flow that no pressure that helps it so much can exceed, m³/s: where the drawn-out curve falls to minus that. */
     double reachM3PerS(double helpPa) {
-        double slope = -slopePaSPerM3(2 * freeFlowM3PerS());
-        return freeFlowM3PerS() + Math.max(0, helpPa) / slope;
+        double free = freeFlowM3PerS();
+        double slopeAtFree = slopePaSPerM3(2 * free) / 2; // beyond the free flow the slope goes with the flow
+        return free * Math.sqrt(1 - 2 * Math.max(0, helpPa) / (slopeAtFree * free));
     }
 }

@@ -11,8 +11,8 @@ import loopwright.quantity.Units;
  *
  * <p><b>Units.</b> Pa against m³/s, air of 1.2 kg/m³.
  *
- * <p><b>Valid for</b> any flow from 0: beyond the free flow, where another fan drives air through it, the curve goes on with
- * its last slope, so that it resists.
+ * <p><b>Valid for</b> any flow from 0: beyond the free flow, where another fan drives air through it, it resists with the
+ * square of the flow, setting out with its last slope, so that by the fan laws a slower fan never resists less.
  *
  * <p><b>Source.</b> The part's sheet; joined as in {@link FallingCurve}.
  */
@@ -48,12 +48,14 @@ final class FanCurve {
     double pressurePa(double flowM3PerS) {
         return flowM3PerS <= freeFlowM3PerS
                 ? curve.at(flowM3PerS)
-                : slopeAtFreePaSPerM3 * (flowM3PerS - freeFlowM3PerS);
+                : slopeAtFreePaSPerM3 / (2 * freeFlowM3PerS) * (flowM3PerS * flowM3PerS - freeFlowM3PerS * freeFlowM3PerS);
     }
 
     /** How fast the pressure falls with flow, Pa·s/m³, at most 0. */
     double slopePaSPerM3(double flowM3PerS) {
-        return flowM3PerS < freeFlowM3PerS ? curve.slopeAt(flowM3PerS) : slopeAtFreePaSPerM3;
+        return flowM3PerS < freeFlowM3PerS
+                ? curve.slopeAt(flowM3PerS)
+                : slopeAtFreePaSPerM3 * flowM3PerS / freeFlowM3PerS;
     }
 
     /** Pressure without flow, Pa. */

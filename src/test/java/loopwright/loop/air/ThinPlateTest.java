@@ -48,6 +48,30 @@ class ThinPlateTest {
         }
     }
 
+    /**
+     * ζ = 30/(f²·Re) with the speed in the holes, "Pressure drop coefficients for thin perforated plates", Electronics Cooling,
+     * May 1998; worked by hand.
+     */
+    @ParameterizedTest(name = "open {0}, Re {1}: {2}")
+    @CsvSource({"0.5, 5, 24", "0.4, 8, 23.4375"})
+    void slowAirLosesWhatIsPublished(double openShare, double reynolds, double expected) {
+        double densityKgPerM3 = 1.184;
+        double viscosityPaS = 1.84e-5;
+        double holeM = 0.9e-3;
+        double faceMPerS = openShare * reynolds * viscosityPaS / (densityKgPerM3 * holeM);
+
+        double lossPa = ThinPlate.slowLossPaSPerM(openShare, holeM, viscosityPaS) * faceMPerS;
+
+        assertThat(lossPa / (densityKgPerM3 * faceMPerS * faceMPerS / 2)).isCloseTo(expected, within(1e-9));
+    }
+
+    @Test
+    void refusesHolesThatAreNone() {
+        assertThatThrownBy(() -> ThinPlate.slowLossPaSPerM(0.5, 0, 1.8e-5)).hasMessageContaining("hole width 0.0 m");
+        assertThatThrownBy(() -> ThinPlate.slowLossPaSPerM(0, 1e-3, 1.8e-5)).hasMessageContaining("open share 0.0");
+        assertThatThrownBy(() -> ThinPlate.slowLossPaSPerM(0.5, Double.NaN, 1.8e-5)).hasMessageContaining("NaN");
+    }
+
     @Test
     void refusesSharesThatAreNone() {
         for (double share : new double[] {0, -0.1, 1.01, Double.NaN}) {
