@@ -48,7 +48,9 @@ final class FanCurve {
     double pressurePa(double flowM3PerS) {
         return flowM3PerS <= freeFlowM3PerS
                 ? curve.at(flowM3PerS)
-                : slopeAtFreePaSPerM3 / (2 * freeFlowM3PerS) * (flowM3PerS * flowM3PerS - freeFlowM3PerS * freeFlowM3PerS);
+                : slopeAtFreePaSPerM3
+                        / (2 * freeFlowM3PerS)
+                        * (flowM3PerS * flowM3PerS - freeFlowM3PerS * freeFlowM3PerS);
     }
 
     /** How fast the pressure falls with flow, Pa·s/m³, at most 0. */
