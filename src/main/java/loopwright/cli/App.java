@@ -23,6 +23,7 @@ import picocli.CommandLine.Spec;
             FitCommand.class,
             UnlockCommand.class,
             RankCommand.class,
+            InspectCommand.class,
             CheckCommand.class,
             CompletionCommand.class
         },

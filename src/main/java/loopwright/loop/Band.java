@@ -24,4 +24,9 @@ public record Band(double lowK, double highK) {
     public boolean contains(double valueK) {
         return lowK <= valueK && valueK <= highK;
     }
+
+    /** Half its width, K. */
+    public double halfK() {
+        return (highK - lowK) / 2;
+    }
 }

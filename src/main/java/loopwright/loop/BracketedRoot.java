@@ -31,6 +31,9 @@ public final class BracketedRoot {
     /** Largest last step of Newton's: his next would be its square, so what is left is below 1e-14 of the width. */
     static final double NEWTON_STEP = 1e-7;
 
+    /** Largest share of his last step that Newton's next has where he is about to arrive, dimensionless. */
+    private static final double SHRINK = 1e-3;
+
     /** Most steps: halving alone would need 44 for {@link #STEP}. */
     private static final int STEPS_MAX = 120;
 
@@ -61,6 +64,7 @@ public final class BracketedRoot {
         double width = high - low;
         double x = guess > low && guess < high ? guess : low + width / 2;
         double lastStep = width;
+        int newtonSteps = 0;
         for (int i = 0; i < STEPS_MAX; i++) {
             double value = function.at(x);
             if (value > 0) {
@@ -73,12 +77,18 @@ public final class BracketedRoot {
                 break;
             }
             double newton = x - value / function.slopeAt(x);
-            boolean inside = newton > low && newton < high && Math.abs(newton - x) < lastStep;
+            // Steps that do not halve go to and fro across the root, as where a square root starts: better halve.
+            boolean inside = newton > low && newton < high && Math.abs(newton - x) < lastStep / 2;
             double next = inside ? newton : low + (high - low) / 2;
-            lastStep = inside ? Math.abs(next - x) : high - low;
             double moved = Math.abs(next - x);
+            // A small step may only say that the slope is steep here, as where a square root starts; that the root is
+            // near shows in steps that shrink as Newton's do.
+            boolean shrinks = inside && newtonSteps > 0 && moved <= SHRINK * lastStep;
+            boolean there = moved <= (shrinks ? NEWTON_STEP : STEP) * width;
+            newtonSteps = inside ? newtonSteps + 1 : 0;
+            lastStep = inside ? moved : high - low;
             x = next;
-            if (moved <= (inside ? NEWTON_STEP : STEP) * width) {
+            if (there) {
                 return x;
             }
         }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import loopwright.catalog.part.Coolant;
 import loopwright.catalog.part.Radiator;
 import loopwright.catalog.standard.Practice;
 import loopwright.loop.air.AirBranch;
@@ -16,6 +17,7 @@ import loopwright.loop.air.FanBank;
 import loopwright.loop.exchange.CoreInAir;
 import loopwright.loop.exchange.RadiatorCore;
 import loopwright.loop.fluid.Air;
+import loopwright.loop.fluid.Liquid;
 import loopwright.quantity.Units;
 
 /**
@@ -127,6 +129,11 @@ public final class MachineModel {
                 .orElseGet(() -> AirPath.leak(vent.gapM2(), medium));
         return plain.times(nudge.factor(Scatter.PATH_NAME, Scatter.PATH)
                 * nudge.factor(Scatter.opening(vent.name()), Scatter.OPENING));
+    }
+
+    /** A coolant's properties. */
+    public Liquid liquid(Coolant coolant) {
+        return loopParts.liquid(coolant);
     }
 
     /** A radiator's core. */

@@ -32,7 +32,7 @@ final class RankDetail {
         return out;
     }
 
-    private static String parts(Build build) {
+    static String parts(Build build) {
         Map<String, Integer> counts = new TreeMap<>();
         build.parts().values().forEach(ids -> counts.merge(ids.get(0), ids.size(), Integer::sum));
         return counts.entrySet().stream()

@@ -136,8 +136,13 @@ final class Blowings {
         return Slot.of(all);
     }
 
-    /** Parts at work on their mount. */
-    Blowing blowing(Fitting fitting, AirDirection direction, Machine.MountAir meets, int dutyPercent) {
+    /** Parts at work on their mount, with a mod set. */
+    Blowing one(Workbench.Placed placed, ModSet mods, int dutyPercent) {
+        Machine.MountAir meets = meets(placed.fitting().stack(), mods).air();
+        return blowing(placed.fitting(), placed.direction(), meets, dutyPercent);
+    }
+
+    private Blowing blowing(Fitting fitting, AirDirection direction, Machine.MountAir meets, int dutyPercent) {
         Stack stack = fitting.stack();
         int row = stack.shape().pattern().fans();
         Machine.Fans fans = new Machine.Fans(fitting.fan(), row, fitting.fans() / row, new Duty(dutyPercent));

@@ -1,6 +1,7 @@
 package loopwright.rank;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import loopwright.fit.FitCase;
 import loopwright.fit.Layout.Stack;
@@ -43,6 +44,13 @@ final class Bounds {
     /** The grid of duties, full duty first. */
     List<Integer> dutiesPercent() {
         return duties;
+    }
+
+    /** The same grid, least duty first: for whoever looks for the quietest. */
+    List<Integer> dutiesSlowFirst() {
+        List<Integer> out = new ArrayList<>(duties);
+        Collections.reverse(out);
+        return out;
     }
 
     /** A core with the best figures of all, each by itself. */

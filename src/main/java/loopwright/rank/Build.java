@@ -130,6 +130,18 @@ public final class Build {
         return core.room();
     }
 
+    /** What it is made of, for putting together one that differs. */
+    Workbench.Recipe recipe() {
+        List<Workbench.Placed> placed = new ArrayList<>();
+        for (Fitting fitting : work.fittings()) {
+            String mount = fitting.stack().frame().mount().id();
+            AirDirection direction =
+                    mountsThatBlow(AirDirection.OUT).contains(mount) ? AirDirection.OUT : AirDirection.IN;
+            placed.add(new Workbench.Placed(fitting, direction));
+        }
+        return new Workbench.Recipe(placed, work.dutyPercent(), core, done.mods());
+    }
+
     /** All stacks, bare rows of fans too, in the order of their mounts. */
     public List<Stack> stacks() {
         List<Stack> out = new ArrayList<>();

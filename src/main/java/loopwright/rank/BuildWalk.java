@@ -118,7 +118,7 @@ final class BuildWalk {
                 bounds.slots(plan, task.mods()),
                 vents.of(plan.stacks(), task.mods()),
                 new Standing(new HashMap<>()));
-        for (int duty : bounds.dutiesPercent()) {
+        for (int duty : task.goal().wantsEveryDuty() ? bounds.dutiesSlowFirst() : bounds.dutiesPercent()) {
             List<Floor> floors = new ArrayList<>(fanned.slots().size());
             for (Blowings.Slots slots : fanned.slots()) {
                 floors.add(slots.at(duty).floor());

@@ -25,7 +25,17 @@ final class Cores {
 
     private Cores() {}
 
+    /** Those that no other beats, cheapest first. */
     static List<Core> of(FitCase fitCase, List<PartSet> sets) {
+        List<Core> all = all(fitCase, sets);
+        List<Core> out = new ArrayList<>(
+                all.stream().filter(c -> all.stream().noneMatch(c::isBeatenBy)).toList());
+        out.sort(Comparator.comparingLong(Core::cents));
+        return List.copyOf(out);
+    }
+
+    /** Every choice of parts that goes together. */
+    static List<Core> all(FitCase fitCase, List<PartSet> sets) {
         Purchase whatever = always(fitCase);
         List<Core> all = new ArrayList<>();
         CoreHeat heats = new CoreHeat(fitCase);
@@ -36,10 +46,7 @@ final class Cores {
                 all.add(core(chosen, set, whatever, same.computeIfAbsent(heat, h -> h)));
             }
         }
-        List<Core> out = new ArrayList<>(
-                all.stream().filter(c -> all.stream().noneMatch(c::isBeatenBy)).toList());
-        out.sort(Comparator.comparingLong(Core::cents));
-        return List.copyOf(out);
+        return List.copyOf(all);
     }
 
     private static Core core(Chosen chosen, PartSet set, Purchase whatever, LoopHeat heat) {

@@ -24,7 +24,8 @@ class BracketedRootTest {
         }
     }
 
-    private static double root(DoubleUnaryOperator value, DoubleUnaryOperator slope, double low, double high, double guess) {
+    private static double root(
+            DoubleUnaryOperator value, DoubleUnaryOperator slope, double low, double high, double guess) {
         return BracketedRoot.of("check", new Function(value, slope), low, high, guess);
     }
 
@@ -39,7 +40,12 @@ class BracketedRootTest {
         assertThat(root(x -> (1 - x) * (1 - x) * (1 - x), x -> -3 * (1 - x) * (1 - x), 0, 2, guess))
                 .isCloseTo(1, within(1e-4));
         // infinitely steep at its root: −∛(x − 1), where Newton alone runs away
-        assertThat(root(x -> -StrictMath.cbrt(x - 1), x -> -1 / (3 * StrictMath.pow(StrictMath.cbrt(x - 1), 2)), 0, 2, guess))
+        assertThat(root(
+                        x -> -StrictMath.cbrt(x - 1),
+                        x -> -1 / (3 * StrictMath.pow(StrictMath.cbrt(x - 1), 2)),
+                        0,
+                        2,
+                        guess))
                 .isCloseTo(1, within(1e-9));
     }
 
@@ -49,6 +55,17 @@ class BracketedRootTest {
         assertThat(root(x -> 2 - x * x, x -> -1e-9, 0, 2, 1)).isCloseTo(Math.sqrt(2), within(1e-12));
         assertThat(root(x -> 2 - x * x, x -> 0, 0, 2, 1)).isCloseTo(Math.sqrt(2), within(1e-12));
         assertThat(root(x -> 2 - x * x, x -> 3, 0, 2, 1)).isCloseTo(Math.sqrt(2), within(1e-12));
+    }
+
+    /** Where a square root starts, the slope is so steep that steps are tiny; that is no sign of a root. */
+    @ParameterizedTest
+    @ValueSource(doubles = {-1e-12, 0, 1e-15, 1e-9, 1e-6, -3})
+    void aSteepStartIsNoRoot(double guess) {
+        DoubleUnaryOperator value = x -> 3 - Math.copySign(Math.sqrt(Math.abs(x)), x);
+        DoubleUnaryOperator slope = x -> -Math.min(1e6, 1 / (2 * Math.sqrt(Math.abs(x))));
+        assertThat(root(value, slope, -10, 30, guess)).isCloseTo(9, within(1e-10));
+        assertThat(root(x -> value.applyAsDouble(x) - 3 + 1e-3, slope, -10, 30, guess))
+                .isCloseTo(1e-6, within(1e-12));
     }
 
     @Test

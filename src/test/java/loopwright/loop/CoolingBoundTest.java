@@ -82,8 +82,7 @@ class CoolingBoundTest {
             for (double ratio = 0.2; ratio <= 20; ratio *= 1.05) {
                 double coolant = ratio * air;
                 double least = Math.min(air, coolant);
-                double perInlet =
-                        least * Crossflow.effectiveness(ntu * air / least, least / Math.max(air, coolant));
+                double perInlet = least * Crossflow.effectiveness(ntu * air / least, least / Math.max(air, coolant));
                 double exact = perInlet / (1 - perInlet / (2 * coolant));
                 assertThat(CoolingBound.conductanceWPerK(ntu * air, air))
                         .as("ntu %s, coolant %s times the air", ntu, ratio)

@@ -24,8 +24,9 @@ enum Fault {
     IN_AND_OUT_SWAPPED {
         @Override
         SteadyState solve(Machine m) {
-            return solved(m, mount -> mount.blowing(
-                    mount.direction() == AirDirection.IN ? AirDirection.OUT : AirDirection.IN));
+            return solved(
+                    m,
+                    mount -> mount.blowing(mount.direction() == AirDirection.IN ? AirDirection.OUT : AirDirection.IN));
         }
     },
 
@@ -73,7 +74,8 @@ enum Fault {
     DENSITY_NOT_APPLIED_TO_FANS {
         @Override
         SteadyState solve(Machine m) {
-            return blown(m, 1, 1.2 / Air.at(m.site().roomC(), m.site().altitudeM()).densityKgPerM3());
+            return blown(
+                    m, 1, 1.2 / Air.at(m.site().roomC(), m.site().altitudeM()).densityKgPerM3());
         }
     },
 
@@ -118,8 +120,11 @@ enum Fault {
     GAP_FORGOTTEN {
         @Override
         SteadyState solve(Machine m) {
-            return solved(m, mount -> cooled(
-                    mount, mount.radiator().map(r -> new Machine.RadiatorAt(r.radiator(), r.maskedShare(), 0))));
+            return solved(
+                    m,
+                    mount -> cooled(
+                            mount,
+                            mount.radiator().map(r -> new Machine.RadiatorAt(r.radiator(), r.maskedShare(), 0))));
         }
     },
 
@@ -127,8 +132,10 @@ enum Fault {
     MASK_FORGOTTEN {
         @Override
         SteadyState solve(Machine m) {
-            return solved(m, mount ->
-                    cooled(mount, mount.radiator().map(r -> new Machine.RadiatorAt(r.radiator(), 0, r.gapM2()))));
+            return solved(
+                    m,
+                    mount -> cooled(
+                            mount, mount.radiator().map(r -> new Machine.RadiatorAt(r.radiator(), 0, r.gapM2()))));
         }
     },
 
@@ -139,11 +146,9 @@ enum Fault {
             MachineModel model = MachineDice.model(m.site());
             CaseFlow flow = flow(model, m);
             List<AirBranch> in = new ArrayList<>();
-            flow.air()
-                    .branches()
-                    .forEach(b -> in.add(new AirBranch(b.name(), AirDirection.IN, b.fans(), b.way())));
-            CaseFlow turned = new CaseFlow(
-                    new CaseAir(in, flow.air().openings()), flow.insidePa(), flow.coreFlowsM3PerS());
+            flow.air().branches().forEach(b -> in.add(new AirBranch(b.name(), AirDirection.IN, b.fans(), b.way())));
+            CaseFlow turned =
+                    new CaseFlow(new CaseAir(in, flow.air().openings()), flow.insidePa(), flow.coreFlowsM3PerS());
             return model.solve(m, turned, Nudge.NONE);
         }
     },
@@ -206,8 +211,9 @@ enum Fault {
     }
 
     private static CaseFlow flow(MachineModel model, Machine m) {
-        List<AirBranch> branches =
-                m.mounts().stream().map(mount -> model.branch(mount, Nudge.NONE)).toList();
+        List<AirBranch> branches = m.mounts().stream()
+                .map(mount -> model.branch(mount, Nudge.NONE))
+                .toList();
         return new CaseAir(
                         branches,
                         m.openings().stream()
@@ -234,8 +240,8 @@ enum Fault {
         List<Pump.CurvePoint> curve = pump.water().curve().stream()
                 .map(p -> new Pump.CurvePoint(p.flowLPerMin() * flowFactor, p.headKPa() * headFactor))
                 .toList();
-        Pump other = MachineParts.pump(
-                pump.id() + " misread", curve, pump.electric().heatToCoolantW() * heatFactor);
+        Pump other =
+                MachineParts.pump(pump.id() + " misread", curve, pump.electric().heatToCoolantW() * heatFactor);
         return solved(wet(
                 m,
                 new Machine.Water(

@@ -20,7 +20,9 @@ class FaultyPhysicsTest {
             Machine asked = new MachineDice(seed).machine();
             if (MachineDice.solve(asked) instanceof Steady right && fault.solve(asked) instanceof Steady wrong) {
                 for (Law law : Law.values()) {
-                    assertThat(law.keeps(asked, right)).as("%s, seed %d", law, seed).isTrue();
+                    assertThat(law.keeps(asked, right))
+                            .as("%s, seed %d", law, seed)
+                            .isTrue();
                     if (!law.keeps(asked, wrong)) {
                         broken.add(law);
                     }

@@ -47,7 +47,8 @@ class JunctionsTest {
         Steady state = Cooled.steady(machine);
         double flow = state.water().flowM3PerS();
         double rated = flow / LITRE_PER_MIN;
-        Junctions.Junction processor = Junctions.of(machine, state, practice(rated)).get(0);
+        Junctions.Junction processor =
+                Junctions.of(machine, state, practice(rated)).get(0);
 
         assertThat(processor.name()).isEqualTo(Machine.PROCESSOR);
         assertThat(processor.stepK()).isCloseTo(27, within(1e-9));
@@ -77,10 +78,14 @@ class JunctionsTest {
         double processor = at.get(0).temperatureC();
         double card = at.get(1).temperatureC();
 
-        assertThat(keeps(machine, state, limits(processor, card, state.caseC()))).isTrue();
-        assertThat(keeps(machine, state, limits(processor - 0.01, card, state.caseC()))).isFalse();
-        assertThat(keeps(machine, state, limits(processor, card - 0.01, state.caseC()))).isFalse();
-        assertThat(keeps(machine, state, limits(processor, card, state.caseC() - 0.01))).isFalse();
+        assertThat(keeps(machine, state, limits(processor, card, state.caseC())))
+                .isTrue();
+        assertThat(keeps(machine, state, limits(processor - 0.01, card, state.caseC())))
+                .isFalse();
+        assertThat(keeps(machine, state, limits(processor, card - 0.01, state.caseC())))
+                .isFalse();
+        assertThat(keeps(machine, state, limits(processor, card, state.caseC() - 0.01)))
+                .isFalse();
         assertThat(keeps(machine, state, HeatLimits.NONE)).isTrue();
     }
 
@@ -89,8 +94,7 @@ class JunctionsTest {
     }
 
     private static HeatLimits limits(double processorC, double cardC, double caseC) {
-        return new HeatLimits(
-                Optional.empty(), Optional.of(processorC), Optional.of(cardC), Optional.of(caseC));
+        return new HeatLimits(Optional.empty(), Optional.of(processorC), Optional.of(cardC), Optional.of(caseC));
     }
 
     private static Practice practice(double ratedLPerMin) {

@@ -25,7 +25,11 @@ enum Law {
         @Override
         double off(Machine asked, Steady got) {
             double in = loadW(asked);
-            return (radiators(asked, got).stream().mapToDouble(r -> r.state().heatW()).sum() - in) / in;
+            return (radiators(asked, got).stream()
+                                    .mapToDouble(r -> r.state().heatW())
+                                    .sum()
+                            - in)
+                    / in;
         }
     },
 
@@ -42,10 +46,14 @@ enum Law {
     CASE_AIR_CLOSES(1e-9) {
         @Override
         double off(Machine asked, Steady got) {
-            double carriedW = got.air().inM3PerS() * heatPerM3(asked) * (got.caseC() - asked.site().roomC());
+            double carriedW = got.air().inM3PerS()
+                    * heatPerM3(asked)
+                    * (got.caseC() - asked.site().roomC());
             double broughtW = asked.caseHeatW();
             for (RadiatorOn radiator : radiators(asked, got)) {
-                broughtW += radiator.mount().direction() == AirDirection.IN ? radiator.state().heatW() : 0;
+                broughtW += radiator.mount().direction() == AirDirection.IN
+                        ? radiator.state().heatW()
+                        : 0;
             }
             return (carriedW - broughtW) / loadW(asked);
         }
@@ -61,7 +69,8 @@ enum Law {
                 double breathesC = in ? asked.site().roomC() : got.caseC();
                 worst = Math.max(worst, Math.abs(radiator.state().inletC() - breathesC));
                 double airWPerK = got.air().coreFlowM3PerS(radiator.branch()) * heatPerM3(asked);
-                double warmedW = airWPerK * (radiator.state().outletC() - radiator.state().inletC());
+                double warmedW = airWPerK
+                        * (radiator.state().outletC() - radiator.state().inletC());
                 double heatW = airWPerK > 0 ? radiator.state().heatW() : 0;
                 worst = Math.max(worst, Math.abs(warmedW - heatW) / loadW(asked));
             }
@@ -95,7 +104,10 @@ enum Law {
                 double split = Math.abs(stops.get(0).lossPa() / stops.get(1).lossPa() - 1);
                 return Math.max(Math.abs(sum / whole - 1), split);
             }
-            return stops.stream().mapToDouble(s -> Math.abs(s.flowM3PerS() / whole - 1)).max().orElse(0);
+            return stops.stream()
+                    .mapToDouble(s -> Math.abs(s.flowM3PerS() / whole - 1))
+                    .max()
+                    .orElse(0);
         }
     },
 
@@ -112,11 +124,11 @@ enum Law {
             for (Steady.Stop stop : got.stops()) {
                 boolean beside = asked.water().order() == BlockOrder.PARALLEL
                         && asked.water().blocks().size() > 1
-                        && asked.water().blocks().stream().anyMatch(b -> b.name().equals(stop.name()));
+                        && asked.water().blocks().stream()
+                                .anyMatch(b -> b.name().equals(stop.name()));
                 takenPa += beside ? 0 : stop.lossPa();
             }
-            return (sheetKPa * 1000 * speed * speed - takenPa)
-                    / (curve.get(0).headKPa() * 1000 * speed * speed);
+            return (sheetKPa * 1000 * speed * speed - takenPa) / (curve.get(0).headKPa() * 1000 * speed * speed);
         }
     },
 
@@ -180,7 +192,10 @@ enum Law {
     }
 
     private static Steady.Stop stop(Steady got, String name) {
-        return got.stops().stream().filter(s -> s.name().equals(name)).findFirst().orElseThrow();
+        return got.stops().stream()
+                .filter(s -> s.name().equals(name))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** A mount's fans by their sheet. */
@@ -206,9 +221,10 @@ enum Law {
             double scale = mount.fans().layers() * speed * speed * air.densityKgPerM3() / 1.2;
             List<Fan.CurvePoint> curve = mount.fans().fan().air().curve();
             double perFan = whole * 3600 / (mount.fans().row() * speed);
-            double fansPa = scale
-                    * OnSheet.line(curve, Fan.CurvePoint::flowM3PerH, Fan.CurvePoint::pressurePa, perFan);
-            double help = mount.direction() == AirDirection.OUT ? got.air().insidePa() : -got.air().insidePa();
+            double fansPa = scale * OnSheet.line(curve, Fan.CurvePoint::flowM3PerH, Fan.CurvePoint::pressurePa, perFan);
+            double help = mount.direction() == AirDirection.OUT
+                    ? got.air().insidePa()
+                    : -got.air().insidePa();
             double over = fansPa + help - path(mount, air).lossPa(whole) - corePa.orElse(0);
             boolean stalled = core == 0 && over <= 0;
             boolean driven = perFan > curve.get(curve.size() - 1).flowM3PerH();

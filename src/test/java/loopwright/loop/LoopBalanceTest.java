@@ -132,8 +132,10 @@ class LoopBalanceTest {
                     stations.add(random.nextInt(stations.size()), cooler(i, 5 + 15 * random.nextDouble()));
                 }
             }
-            stations.add(random.nextInt(stations.size()), new Station.Source("card", PASSAGE, 200 * random.nextDouble()));
-            return new Loop(0.5 + 6 * random.nextDouble(), stations, through(directions, flows), 150 * random.nextDouble());
+            stations.add(
+                    random.nextInt(stations.size()), new Station.Source("card", PASSAGE, 200 * random.nextDouble()));
+            return new Loop(
+                    0.5 + 6 * random.nextDouble(), stations, through(directions, flows), 150 * random.nextDouble());
         }
 
         Steady in(Air air, double heatFactor) {
@@ -260,12 +262,12 @@ class LoopBalanceTest {
         CaseFlow flow =
                 through(List.of(AirDirection.IN, AirDirection.IN, AirDirection.OUT), List.of(0.02, 0.02, 0.035));
         Surroundings around = new Surroundings(air, flow, 80);
-        double straight =
-                solve(4, List.of(source(385), cooler(0, 12), cooler(1, 12), cooler(2, 20)), around).coolantOverRoomK();
-        double equal =
-                solve(4, List.of(source(385), cooler(1, 12), cooler(0, 12), cooler(2, 20)), around).coolantOverRoomK();
-        double turned =
-                solve(4, List.of(source(385), cooler(2, 20), cooler(1, 12), cooler(0, 12)), around).coolantOverRoomK();
+        double straight = solve(4, List.of(source(385), cooler(0, 12), cooler(1, 12), cooler(2, 20)), around)
+                .coolantOverRoomK();
+        double equal = solve(4, List.of(source(385), cooler(1, 12), cooler(0, 12), cooler(2, 20)), around)
+                .coolantOverRoomK();
+        double turned = solve(4, List.of(source(385), cooler(2, 20), cooler(1, 12), cooler(0, 12)), around)
+                .coolantOverRoomK();
 
         assertThat(equal).isCloseTo(straight, within(1e-9));
         assertThat(turned).isNotEqualTo(straight).isCloseTo(straight, within(0.3));

@@ -124,17 +124,16 @@ final class MachineDice {
         blocks.add(new Machine.BlockAt(
                 Machine.PROCESSOR, "processor", MachineParts.block(between(3, 20), 0.1), between(50, 250)));
         if (!oneIn(4)) {
-            blocks.add(
-                    new Machine.BlockAt(Machine.CARD, "card", MachineParts.block(between(5, 16), 0.05), between(100, 400)));
+            blocks.add(new Machine.BlockAt(
+                    Machine.CARD, "card", MachineParts.block(between(5, 16), 0.05), between(100, 400)));
         }
         double[][] pumps = {{20, 10, 5}, {49, 16.7, 15}, {38, 25, 19}};
         double[] p = pumps[below(pumps.length)];
-        Coolant coolant =
-                switch (below(3)) {
-                    case 0 -> MachineParts.coolant(Coolant.BaseLiquid.PROPYLENE_GLYCOL, 30);
-                    case 1 -> MachineParts.coolant(Coolant.BaseLiquid.ETHYLENE_GLYCOL, 20);
-                    default -> MachineParts.coolant(Coolant.BaseLiquid.WATER, 0);
-                };
+        Coolant coolant = switch (below(3)) {
+            case 0 -> MachineParts.coolant(Coolant.BaseLiquid.PROPYLENE_GLYCOL, 30);
+            case 1 -> MachineParts.coolant(Coolant.BaseLiquid.ETHYLENE_GLYCOL, 20);
+            default -> MachineParts.coolant(Coolant.BaseLiquid.WATER, 0);
+        };
         return new Machine.Water(
                 new Machine.PumpAt(MachineParts.pump(p[0], p[1], p[2]), new Duty(10 * (4 + below(7)))),
                 coolant,

@@ -198,7 +198,9 @@ class MachineOrderTest {
             Optional<Steady> after =
                     usable(new Machine(m.site(), m.mounts(), m.openings(), m.water(), m.caseHeatW() + 40));
             if (before.isPresent() && after.isPresent()) {
-                assertThat(after.get().caseOverRoomK()).as("seed %d", s).isGreaterThan(before.get().caseOverRoomK());
+                assertThat(after.get().caseOverRoomK())
+                        .as("seed %d", s)
+                        .isGreaterThan(before.get().caseOverRoomK());
                 assertThat(after.get().coolantOverRoomK())
                         .as("seed %d", s)
                         .isGreaterThanOrEqualTo(before.get().coolantOverRoomK() - 1e-3);
@@ -224,8 +226,8 @@ class MachineOrderTest {
     /** The example of the class's own limit: a weak row all but stalled by a strong one behind a fine filter. */
     @Test
     void aRowThatIsAllButStalledIsFarTooHotToDeliver() {
-        AirPath filtered = new AirPath(
-                0.6, Where.FACE, OptionalDouble.of(0.2), Optional.empty(), Double.POSITIVE_INFINITY);
+        AirPath filtered =
+                new AirPath(0.6, Where.FACE, OptionalDouble.of(0.2), Optional.empty(), Double.POSITIVE_INFINITY);
         Machine.FanMount weak = Cooled.mount("front", "1x120", AirDirection.IN, 1, AirPath.OPEN);
         Machine.FanMount strong = new Machine.FanMount(
                 "floor",

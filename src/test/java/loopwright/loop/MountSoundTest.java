@@ -38,7 +38,8 @@ class MountSoundTest {
     @Test
     void equalFansAdd() {
         assertThat(level(bare(AirPath.OPEN))).isCloseTo(23 + 4.7712, within(1e-4));
-        assertThat(level(mount(AirPath.OPEN, 2)) - level(mount(AirPath.OPEN, 1))).isCloseTo(3.0103, within(1e-4));
+        assertThat(level(mount(AirPath.OPEN, 2)) - level(mount(AirPath.OPEN, 1)))
+                .isCloseTo(3.0103, within(1e-4));
     }
 
     /** Fan laws: 50·log10 of the speed. */
@@ -62,10 +63,12 @@ class MountSoundTest {
         Optional<Outlet> skin = Optional.of(new Outlet(0.3, 0, 0.02));
 
         assertThat(grille).isGreaterThan(open);
-        assertThat(level(mount(path(1, OptionalDouble.of(0.4), Optional.empty()), 1))).isEqualTo(grille);
+        assertThat(level(mount(path(1, OptionalDouble.of(0.4), Optional.empty()), 1)))
+                .isEqualTo(grille);
         assertThat(level(mount(path(1, OptionalDouble.empty(), skin), 1))).isEqualTo(grille);
         assertThat(level(mount(path(0.5, OptionalDouble.of(0.4), skin), 1))).isEqualTo(grille);
-        assertThat(level(mount(path(0.9, OptionalDouble.empty(), Optional.empty()), 1))).isEqualTo(open);
+        assertThat(level(mount(path(0.9, OptionalDouble.empty(), Optional.empty()), 1)))
+                .isEqualTo(open);
     }
 
     /** 30 dB(A) at full speed; half of it is 15.0515 dB less; under its least duty it turns at that. */

@@ -60,9 +60,8 @@ class SwingsTest {
         Map<String, Double> effects = of(filtered(0.5)).effects(Steady::coolantOverRoomK);
 
         effects.forEach((input, effect) -> {
-            boolean cools = input.equals(Scatter.FINS_NAME)
-                    || input.startsWith("radiator ")
-                    || input.startsWith("fan ");
+            boolean cools =
+                    input.equals(Scatter.FINS_NAME) || input.startsWith("radiator ") || input.startsWith("fan ");
             boolean warms = input.startsWith("heat of ")
                     || input.equals(Scatter.CASE_HEAT_NAME)
                     || input.equals(Scatter.PATH_NAME)
@@ -106,8 +105,7 @@ class SwingsTest {
         Swings closed = of(filtered(0.5));
         Swings open = of(filtered(0.6));
         Band gain = closed.less(open, Steady::coolantOverRoomK);
-        double alone = Math.hypot(
-                closed.plusMinus(Steady::coolantOverRoomK), open.plusMinus(Steady::coolantOverRoomK));
+        double alone = Math.hypot(closed.plusMinus(Steady::coolantOverRoomK), open.plusMinus(Steady::coolantOverRoomK));
 
         assertThat(gain.lowK()).isPositive();
         assertThat((gain.highK() - gain.lowK()) / 2).isLessThan(alone / 3);
@@ -135,7 +133,7 @@ class SwingsTest {
     private static double fins(Machine.FanMount mount) {
         Machine machine = Cooled.mounted(Cooled.with(60, 0.2, BlockOrder.SERIES), List.of(mount));
         Swings swings = of(machine);
-        return Math.abs(swings.effects(Steady::coolantOverRoomK).get(Scatter.FINS_NAME))
+        return Math.abs(swings.effects(Steady::coolantOverRoomK).getOrDefault(Scatter.FINS_NAME, 0.0))
                 / swings.state().coolantOverRoomK();
     }
 

@@ -133,8 +133,7 @@ public final class MachineParts {
     /** Water, or glycol by mass. */
     public static Coolant coolant(Coolant.BaseLiquid base, double glycolMassPercent) {
         String id = base + "-" + glycolMassPercent;
-        Optional<Double> share =
-                base == Coolant.BaseLiquid.WATER ? Optional.empty() : Optional.of(glycolMassPercent);
+        Optional<Double> share = base == Coolant.BaseLiquid.WATER ? Optional.empty() : Optional.of(glycolMassPercent);
         return new Coolant(id, id, Optional.empty(), BUY, base, share, Optional.empty(), true, 12);
     }
 

@@ -53,7 +53,8 @@ class AirBranchTest {
         assertThat(face.wholeSlope(flow)).isCloseTo(slope, within(1e-6));
         assertThat(branch(AirDirection.IN, 7e-4).slopeAt(flow))
                 .isCloseTo(
-                        (branch(AirDirection.IN, 7e-4).at(flow + h) - branch(AirDirection.IN, 7e-4).at(flow - h))
+                        (branch(AirDirection.IN, 7e-4).at(flow + h)
+                                        - branch(AirDirection.IN, 7e-4).at(flow - h))
                                 / (2 * h),
                         Percentage.withPercentage(1e-3));
     }
@@ -89,7 +90,8 @@ class AirBranchTest {
         double shutOff = in.fans().shutOffPa();
         assertThat(in.coreFlowM3PerS(shutOff * 1.001, 0.01)).isZero();
         assertThat(in.coreFlowM3PerS(shutOff * 0.999, 0.01)).isPositive();
-        assertThat(branch(AirDirection.OUT, 0).coreFlowM3PerS(-shutOff * 1.001, 0.01)).isZero();
+        assertThat(branch(AirDirection.OUT, 0).coreFlowM3PerS(-shutOff * 1.001, 0.01))
+                .isZero();
         assertThat(in.riseM3PerSPerPa(0)).isZero();
     }
 

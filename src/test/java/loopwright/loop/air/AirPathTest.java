@@ -119,10 +119,13 @@ class AirPathTest {
         for (int i = 2; i <= 100; i++) {
             double before = (i - 1) / 100.0;
             double after = i / 100.0;
-            assertThat(of(AirPath.ofPanel(after)).lossPa(0.03)).isLessThan(of(AirPath.ofPanel(before)).lossPa(0.03));
-            assertThat(of(behind(0.5, after)).lossPa(0.03)).isLessThan(of(behind(0.5, before)).lossPa(0.03));
+            assertThat(of(AirPath.ofPanel(after)).lossPa(0.03))
+                    .isLessThan(of(AirPath.ofPanel(before)).lossPa(0.03));
+            assertThat(of(behind(0.5, after)).lossPa(0.03))
+                    .isLessThan(of(behind(0.5, before)).lossPa(0.03));
             assertThat(of(covered(new Outlet(0.2, after * 0.02, 0.02))).lossPa(0.03))
-                    .isLessThan(of(covered(new Outlet(0.2, before * 0.02, 0.02))).lossPa(0.03));
+                    .isLessThan(
+                            of(covered(new Outlet(0.2, before * 0.02, 0.02))).lossPa(0.03));
         }
     }
 
@@ -131,8 +134,7 @@ class AirPathTest {
         assertThatThrownBy(() -> AirPath.ofPanel(1.2)).hasMessageContaining("openShare must be in [0, 1] but was 1.2");
         assertThatThrownBy(() -> behind(0.5, -0.01)).hasMessageContaining("at least 0 m but was -0.01");
         assertThatThrownBy(() -> covered(new Outlet(Double.NaN, 0, 0))).hasMessageContaining("skinShare");
-        assertThatThrownBy(() ->
-                        new AirPath(1, Where.FACE, OptionalDouble.of(-0.1), Optional.empty(), INFINITY))
+        assertThatThrownBy(() -> new AirPath(1, Where.FACE, OptionalDouble.of(-0.1), Optional.empty(), INFINITY))
                 .hasMessageContaining("filterShare");
     }
 }

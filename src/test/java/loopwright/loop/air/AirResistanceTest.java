@@ -67,7 +67,8 @@ class AirResistanceTest {
                     i % 3 == 1 ? 0 : StrictMath.pow(10, 8 * random.nextDouble()));
             double pressure = StrictMath.pow(10, 6 * random.nextDouble() - 4);
             double flow = way.flowM3PerS(pressure);
-            assertThat(way.lossPa(flow)).as("seed %d: %s at %s Pa", seed, way, pressure)
+            assertThat(way.lossPa(flow))
+                    .as("seed %d: %s at %s Pa", seed, way, pressure)
                     .isCloseTo(pressure, Percentage.withPercentage(1e-9));
             assertThat(way.flowM3PerS(-pressure)).isEqualTo(-flow);
         }

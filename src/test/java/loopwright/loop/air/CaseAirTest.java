@@ -37,7 +37,8 @@ class CaseAirTest {
 
         assertThat(flow.insidePa()).isCloseTo(0, within(1e-9));
         assertThat(flow.fanInM3PerS()).isCloseTo(flow.fanOutM3PerS(), within(1e-12));
-        assertThat(flow.fanInM3PerS()).isCloseTo(branch(AirDirection.IN, 2, PANEL).coreFlowM3PerS(0, 0), within(1e-12));
+        assertThat(flow.fanInM3PerS())
+                .isCloseTo(branch(AirDirection.IN, 2, PANEL).coreFlowM3PerS(0, 0), within(1e-12));
         assertThat(flow.openingM3PerS(0)).isCloseTo(0, within(1e-6));
     }
 
@@ -79,7 +80,8 @@ class CaseAirTest {
     void aSealedCaseHasNoFlow() {
         CaseFlow out = balance(List.of(branch(AirDirection.OUT, 2, PANEL)));
         assertThat(out.outM3PerS()).isCloseTo(0, within(1e-12));
-        assertThat(out.insidePa()).isCloseTo(-branch(AirDirection.OUT, 2, PANEL).fans().shutOffPa(), within(1e-9));
+        assertThat(out.insidePa())
+                .isCloseTo(-branch(AirDirection.OUT, 2, PANEL).fans().shutOffPa(), within(1e-9));
         CaseFlow in = balance(List.of(branch(AirDirection.IN, 2, PANEL)), AirResistance.CLOSED);
         assertThat(in.inM3PerS()).isCloseTo(0, within(1e-12));
         assertThat(balance(List.of(), PANEL).inM3PerS()).isZero();
@@ -93,7 +95,8 @@ class CaseAirTest {
                 "thick", AirDirection.IN, strong, new AirBranch.Way(AirResistance.NONE, Optional.empty()));
         CaseFlow flow = balance(List.of(thick, branch(AirDirection.IN, 1, PANEL)), new AirResistance(0, 1e6));
 
-        assertThat(flow.insidePa()).isGreaterThan(branch(AirDirection.IN, 1, PANEL).fans().shutOffPa());
+        assertThat(flow.insidePa())
+                .isGreaterThan(branch(AirDirection.IN, 1, PANEL).fans().shutOffPa());
         assertThat(flow.wholeM3PerS(1)).isZero();
         assertThat(flow.inM3PerS()).isCloseTo(flow.outM3PerS(), within(1e-11));
     }

@@ -69,8 +69,10 @@ class FanBankTest {
     @Test
     void layersAddPressureAndARowAddsFlow() {
         double flow = 0.02;
-        assertThat(bank(1, 2, 100).pressurePa(flow)).isEqualTo(2 * bank(1, 1, 100).pressurePa(flow));
-        assertThat(bank(3, 1, 100).pressurePa(3 * flow)).isCloseTo(bank(1, 1, 100).pressurePa(flow), within(1e-12));
+        assertThat(bank(1, 2, 100).pressurePa(flow))
+                .isEqualTo(2 * bank(1, 1, 100).pressurePa(flow));
+        assertThat(bank(3, 1, 100).pressurePa(3 * flow))
+                .isCloseTo(bank(1, 1, 100).pressurePa(flow), within(1e-12));
     }
 
     /**
@@ -88,8 +90,7 @@ class FanBankTest {
         }
         FanBank bank = new FanBank(MachineParts.fan("parabola", 120, 10, curve), row, layers, Duty.FULL, 1.2);
         AirResistance system = new AirResistance(0, 0.25);
-        AirBranch branch =
-                new AirBranch("check", AirDirection.IN, bank, new AirBranch.Way(system, Optional.empty()));
+        AirBranch branch = new AirBranch("check", AirDirection.IN, bank, new AirBranch.Way(system, Optional.empty()));
 
         double found = branch.coreFlowM3PerS(0, 0);
 

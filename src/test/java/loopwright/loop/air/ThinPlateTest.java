@@ -69,7 +69,8 @@ class ThinPlateTest {
     void refusesHolesThatAreNone() {
         assertThatThrownBy(() -> ThinPlate.slowLossPaSPerM(0.5, 0, 1.8e-5)).hasMessageContaining("hole width 0.0 m");
         assertThatThrownBy(() -> ThinPlate.slowLossPaSPerM(0, 1e-3, 1.8e-5)).hasMessageContaining("open share 0.0");
-        assertThatThrownBy(() -> ThinPlate.slowLossPaSPerM(0.5, Double.NaN, 1.8e-5)).hasMessageContaining("NaN");
+        assertThatThrownBy(() -> ThinPlate.slowLossPaSPerM(0.5, Double.NaN, 1.8e-5))
+                .hasMessageContaining("NaN");
     }
 
     @Test

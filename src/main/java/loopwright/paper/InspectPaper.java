@@ -1,0 +1,13 @@
+package loopwright.paper;
+
+import loopwright.answer.InspectAnswer;
+
+/** A way to write one build in full. */
+public interface InspectPaper {
+
+    /** Writes the build. */
+    void write(InspectAnswer answer);
+
+    /** Says that there is no such build, and why. */
+    void nothing(String why);
+}
