@@ -8,9 +8,8 @@ package loopwright.loop;
  *
  * <p><b>Units.</b> Those of the function.
  *
- * <p><b>Valid for</b> functions that fall strictly, with a root between the ends, and slopes that are right wherever they are
- * asked for: a slope that is capped or too steep gives a short step, which is taken for the end. <b>Accuracy.</b> About 1e-13 of
- * the width asked about.
+ * <p><b>Valid for</b> functions that fall strictly, with a root between the ends. <b>Accuracy.</b> About 1e-13 of the width asked
+ * about.
  *
  * <p><b>Source.</b> Newton with bisection as a safeguard: any text on numerical methods.
  */
