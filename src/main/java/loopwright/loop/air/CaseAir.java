@@ -59,10 +59,11 @@ public final class CaseAir {
         if (!lets(AirDirection.IN)) {
             return least;
         }
-        return lets(AirDirection.OUT)
-                ? Net.pressurePa(
-                        BracketedRoot.of("pressure inside the case", net, -Math.sqrt(-least), Math.sqrt(most), 0))
-                : most;
+        if (most == least || !lets(AirDirection.OUT)) { // exactly: there are no fans
+            return most;
+        }
+        return Net.pressurePa(
+                BracketedRoot.of("pressure inside the case", net, -Math.sqrt(-least), Math.sqrt(most), 0));
     }
 
     /** Whether air can pass some way: by an opening, or by fans that blow so. */
