@@ -26,7 +26,7 @@ import loopwright.rank.RankResult.Ranked;
 public final class Inspection {
 
     /** What the resistance of a block at rated flow may be off by, relative standard. ASSUMED, see physics/assumptions.md. */
-    private static final double BLOCK_SCATTER = 0.10;
+    static final double BLOCK_SCATTER = 0.10;
 
     private final FitCase fitCase;
     private final Build build;

@@ -24,6 +24,7 @@ import picocli.CommandLine.Spec;
             UnlockCommand.class,
             RankCommand.class,
             InspectCommand.class,
+            CompareCommand.class,
             CheckCommand.class,
             CompletionCommand.class
         },
@@ -34,6 +35,8 @@ import picocli.CommandLine.Spec;
             "  loopwright fit scenarios/demo.yaml",
             "  loopwright unlock scenarios/demo.yaml --mount floor",
             "  loopwright rank scenarios/demo.yaml --by noise",
+            "  loopwright inspect scenarios/demo.yaml --layout KEY",
+            "  loopwright compare scenarios/demo.yaml KEY KEY",
             "  loopwright check scenarios",
             "  loopwright completion > loopwright.bash"
         })

@@ -11,6 +11,8 @@ import loopwright.catalog.chassis.Chassis;
 import loopwright.cli.BriefOptions.Asked;
 import loopwright.fit.FitCase;
 import loopwright.paper.Ink;
+import loopwright.paper.InspectCsv;
+import loopwright.paper.InspectJson;
 import loopwright.paper.InspectPaper;
 import loopwright.paper.InspectText;
 import loopwright.paper.Origin;
@@ -86,9 +88,8 @@ final class InspectCommand implements Callable<Integer> {
     }
 
     private Optional<Ranked> find(FitCase fitCase, Halt halt) {
-        return which.build.isPresent()
-                ? BuildFinder.byKey(fitCase, which.build.get(), Order.valueOf(by.name()), halt)
-                : BuildFinder.ofLayout(fitCase, which.layout.orElseThrow(), halt);
+        BuildFinder finder = new BuildFinder(fitCase, Order.valueOf(by.name()), halt);
+        return which.build.isPresent() ? finder.find(which.build.get()) : finder.ofLayout(which.layout.orElseThrow());
     }
 
     private String none() {
@@ -103,7 +104,9 @@ final class InspectCommand implements Callable<Integer> {
     private InspectPaper paper(Origin origin) {
         PrintWriter out = spec.commandLine().getOut();
         return switch (about.format()) {
-            case TABLE, JSON, CSV -> new InspectText(out, origin, Ansi.AUTO.enabled() ? Ink.COLOURED : Ink.PLAIN);
+            case TABLE -> new InspectText(out, origin, Ansi.AUTO.enabled() ? Ink.COLOURED : Ink.PLAIN);
+            case JSON -> new InspectJson(out, origin);
+            case CSV -> new InspectCsv(out, origin);
         };
     }
 }

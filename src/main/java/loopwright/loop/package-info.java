@@ -1,10 +1,10 @@
 /**
- * Air, radiators and sound of a loop: what a radiator conducts, how warm the coolant gets, how loud it is.
+ * The physics of a whole machine: air, coolant and heat balanced together, sound, and how sure all that is.
  *
- * <p>Entry types: {@link loopwright.loop.RadiatorAir} (one radiator's operating point) and
- * {@link loopwright.loop.CoolingModel} (coolant over room). Units are in the names, as on data sheets: flow in m³/h
- * ({@code M3PerH}), pressure in Pa, conductance in W/K, temperature differences in K, levels in dB(A) at 1 m. Powers and
- * logarithms come from {@link StrictMath}, so that every processor gives the same bytes.
+ * <p>Entry types: {@link loopwright.loop.Machine} (what is asked about), {@link loopwright.loop.MachineModel} (solves it),
+ * {@link loopwright.loop.Steady} (the answer) and {@link loopwright.loop.Swings} (its uncertainty). Below it {@code fluid}
+ * (properties), {@code water} (the coolant's side), {@code air} (fans and paths) and {@code exchange} (radiators). SI doubles
+ * inside, units in the names. Powers and logarithms come from {@link StrictMath}, so that every processor gives the same bytes.
  */
 @NullMarked
 package loopwright.loop;

@@ -39,6 +39,15 @@ final class Notes {
                 origin.line());
     }
 
+    /** Under two builds side by side. */
+    static List<String> underCompare(Origin origin) {
+        return List.of(
+                "Steady state at full load; +- is one standard deviation of the difference, with what both share",
+                "counted once; figures without it are exact. Nominal dimensions: measure before cutting. Cutting,",
+                "spraying, mains power and coolant can hurt: local codes, makers' sheets and licensed practice rule.",
+                origin.line());
+    }
+
     /** Under an answer about what work unlocks. */
     static List<String> underUnlock(Origin origin) {
         return List.of(

@@ -187,10 +187,14 @@ public final class Build {
                 .toList();
     }
 
+    /** Everything by value but the duty. */
+    String butForDuty() {
+        return layout.text() + "\n" + done.ids() + "\n" + mountsThatBlow(AirDirection.OUT) + "\n"
+                + parts().entrySet().stream().map(Object::toString).collect(Collectors.joining(";"));
+    }
+
     /** A short printable key: the same for the same build in every catalogue. */
     public String key() {
-        return Layout.key(
-                layout.text() + "\n" + done.ids() + "\n" + mountsThatBlow(AirDirection.OUT) + " " + dutyPercent() + "\n"
-                        + parts().entrySet().stream().map(Object::toString).collect(Collectors.joining(";")));
+        return Layout.key(butForDuty() + " " + dutyPercent());
     }
 }

@@ -30,6 +30,7 @@ final class BuildWalk {
     private final List<Core> cores;
     private final Core ideal;
     private final Core loudest;
+    private final double leastDutyMost;
     private final Thermal thermal;
     private final Vents vents;
     private final AirPlans plans;
@@ -40,6 +41,11 @@ final class BuildWalk {
         this.query = query;
         this.cores = cores;
         this.ideal = Bounds.ideal(cores);
+        this.leastDutyMost = query.fitCase().shapes().fans().values().stream()
+                .flatMap(List::stream)
+                .mapToDouble(f -> f.air().dutyMinPercent())
+                .max()
+                .orElse(0);
         this.loudest = cores.stream().max(Comparator.comparing(Core::sound)).orElseThrow();
         this.thermal = new Thermal(query.fitCase(), model);
         this.vents = new Vents(query.fitCase(), model);
@@ -219,9 +225,14 @@ final class BuildWalk {
         return AirPlans.inOrder(out);
     }
 
-    /** Whether every choice could run at the next duty up and still keep the noise limit: then that one is looked at. */
+    /**
+     * Whether every choice could run at the next duty up and still keep the noise limit: then that one is looked at.
+     *
+     * <p>Only said of duties that no fan is held above by its least: slower is never cooler then. Where some turn slower and
+     * others cannot, it may be.
+     */
     private boolean isTooSlow(Task task, int dutyPercent, Core core, List<Floor> floors) {
-        if (task.goal().wantsEveryDuty() || dutyPercent == Bounds.FULL_PERCENT) {
+        if (task.goal().wantsEveryDuty() || dutyPercent == Bounds.FULL_PERCENT || dutyPercent < leastDutyMost) {
             return false;
         }
         long faster = core.sound().millionths();

@@ -69,8 +69,8 @@ public final class RankSearch {
         List<List<FoundLayout>> groups = work.inOrder(fits.fits());
         Unbeaten scout = new Unbeaten();
         for (List<FoundLayout> alike : groups) {
-            if (!interrupted.getAsBoolean()) {
-                walk.walk(alike, work.done(alike.get(0).needed().get(0)), scout, Look.FIRST);
+            for (ModSet mods : interrupted.getAsBoolean() ? List.<ModSet>of() : work.setsFor(alike)) {
+                walk.walk(alike, work.done(mods), scout, Look.FIRST);
             }
         }
         Unbeaten unbeaten = new Unbeaten(scout);

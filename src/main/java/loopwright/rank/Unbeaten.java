@@ -2,14 +2,24 @@ package loopwright.rank;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Supplier;
 
 /** Keeps the builds that no other beats in price and temperature; of equal ones the smallest key, and how many. */
 final class Unbeaten implements Goal {
 
-    /** A build and how many are equal to it in price and temperature. */
-    record Kept(Build build, int equal) {}
+    /**
+     * A build, and those equal to it in price and temperature.
+     *
+     * @param alike what each is but for its duty: builds that differ in duty only count as one
+     */
+    record Kept(Build build, Set<String> alike) {
+        int equal() {
+            return alike.size();
+        }
+    }
 
     private final List<Kept> kept = new ArrayList<>();
     private final List<Build.Outcome> scouted;
@@ -64,12 +74,17 @@ final class Unbeaten implements Goal {
             }
         }
         kept.removeIf(k -> outcome.beats(k.build().outcome()));
-        kept.add(new Kept(build.get(), 1));
+        Build only = build.get();
+        kept.add(new Kept(only, new HashSet<>(List.of(only.butForDuty()))));
     }
 
     private static Kept equal(Kept old, Build other) {
-        boolean smaller = other.key().compareTo(old.build().key()) < 0;
-        return new Kept(smaller ? other : old.build(), old.equal() + 1);
+        boolean sameButForDuty = other.butForDuty().equals(old.build().butForDuty());
+        boolean better = sameButForDuty
+                ? other.dutyPercent() > old.build().dutyPercent()
+                : other.key().compareTo(old.build().key()) < 0;
+        old.alike().add(other.butForDuty());
+        return new Kept(better ? other : old.build(), old.alike());
     }
 
     /** What is kept, dearest (coolest) first. */
