@@ -22,7 +22,6 @@ final class FrozenLoop {
     private final Surroundings around;
     private final Frozen coolant;
     private final double capacityWPerK;
-    private final double airWPerKPerM3PerS;
     private final double caseCapacityWPerK;
     private final double[] exchangeWPerK;
     private final double[] effectiveness;
@@ -30,13 +29,17 @@ final class FrozenLoop {
     private final double startK;
     private final double insideK;
 
-    FrozenLoop(List<Station> stations, Surroundings around, Frozen coolant) {
+    /**
+     * A frozen loop.
+     *
+     * @param caseWPerK capacity rate of all air that comes into the case, above 0
+     */
+    FrozenLoop(List<Station> stations, Surroundings around, double caseWPerK, Frozen coolant) {
         this.stations = stations;
         this.around = around;
         this.coolant = coolant;
         capacityWPerK = coolant.capacityWPerK();
-        airWPerKPerM3PerS = around.air().densityKgPerM3() * around.air().heatCapacityJPerKgK();
-        caseCapacityWPerK = around.flow().inM3PerS() * airWPerKPerM3PerS;
+        caseCapacityWPerK = caseWPerK;
         exchangeWPerK = new double[stations.size()];
         effectiveness = new double[stations.size()];
         conductanceUA = new double[stations.size()];
@@ -51,7 +54,7 @@ final class FrozenLoop {
     }
 
     private void exchange(int i, Station.Cooler cooler) {
-        double airWPerK = around.flow().coreFlowM3PerS(cooler.branch()) * airWPerKPerM3PerS;
+        double airWPerK = around.capacityWPerK(around.flow().coreFlowM3PerS(cooler.branch()));
         if (airWPerK <= 0) {
             return;
         }
@@ -67,11 +70,6 @@ final class FrozenLoop {
         double most = Math.max(airWPerK, capacityWPerK);
         effectiveness[i] = Crossflow.effectiveness(conductanceUA[i] / least, least / most);
         exchangeWPerK[i] = effectiveness[i] * least;
-    }
-
-    /** Whether air passes, so that the case has a temperature. */
-    boolean hasAir() {
-        return caseCapacityWPerK > 0;
     }
 
     /** Whether any radiator takes heat out. */
@@ -225,7 +223,7 @@ final class FrozenLoop {
         double roomC = around.air().temperatureC();
         double airK = breathesCase(cooler) ? insideK : 0;
         double heatW = exchangeWPerK[i] * (beforeK - airK);
-        double airWPerK = around.flow().coreFlowM3PerS(cooler.branch()) * airWPerKPerM3PerS;
+        double airWPerK = around.capacityWPerK(around.flow().coreFlowM3PerS(cooler.branch()));
         double fall = exchangeWPerK[i] / capacityWPerK;
         return new Steady.RadiatorState(
                 cooler.name(),

@@ -49,7 +49,12 @@ public final class LoopBalance {
      * @param flow air through the case
      * @param heatW that stays in the case's air besides what radiators bring in
      */
-    public record Surroundings(Air air, CaseFlow flow, double heatW) {}
+    public record Surroundings(Air air, CaseFlow flow, double heatW) {
+        /** Heat that a flow of this air carries for each kelvin, W/K. */
+        double capacityWPerK(double flowM3PerS) {
+            return flowM3PerS * (air.densityKgPerM3() * air.heatCapacityJPerKgK());
+        }
+    }
 
     /** The balance of a loop. */
     public LoopBalance(Liquid liquid, HeadCurve pump, List<Station> stations, Surroundings surroundings) {
@@ -66,6 +71,10 @@ public final class LoopBalance {
      * @throws ArithmeticException if it does not converge, with what did not
      */
     public SteadyState solve() {
+        double caseWPerK = surroundings.capacityWPerK(surroundings.flow().inM3PerS());
+        if (!(caseWPerK > 0)) {
+            return new SteadyState.None("no air passes through the case");
+        }
         double meanC = surroundings.air().temperatureC() + FIRST_RISE_K;
         double beforeC = meanC;
         double changeBeforeK = 0;
@@ -78,10 +87,8 @@ public final class LoopBalance {
             }
             FlowBalance.Flowing flowing = (FlowBalance.Flowing) flow;
             flowM3PerS = flowing.flowM3PerS();
-            FrozenLoop frozen = new FrozenLoop(stations, surroundings, new Frozen(liquid, meanC, state, flowing));
-            if (!frozen.hasAir()) {
-                return new SteadyState.None("no air passes through the case");
-            }
+            FrozenLoop frozen =
+                    new FrozenLoop(stations, surroundings, caseWPerK, new Frozen(liquid, meanC, state, flowing));
             if (!frozen.isCooled()) {
                 return new SteadyState.None("no radiator gets any air: nothing takes the heat out of the coolant");
             }

@@ -58,8 +58,9 @@ public final class AirBranch implements BracketedRoot.Falling {
             return fans.pressurePa(coreFlowM3PerS) - way.path().lossPa(coreFlowM3PerS);
         }
         CoreFace core = way.core().get();
-        double whole = core.wholeM3PerS(coreFlowM3PerS);
-        return fans.pressurePa(whole) - way.path().lossPa(whole) - core.lossPa(coreFlowM3PerS);
+        double loss = core.lossPa(coreFlowM3PerS);
+        double whole = core.wholeM3PerS(coreFlowM3PerS, loss);
+        return fans.pressurePa(whole) - way.path().lossPa(whole) - loss;
     }
 
     @Override
@@ -68,9 +69,10 @@ public final class AirBranch implements BracketedRoot.Falling {
             return fans.slopePaSPerM3(coreFlowM3PerS) - way.path().slopePaSPerM3(coreFlowM3PerS);
         }
         CoreFace core = way.core().get();
-        double whole = core.wholeM3PerS(coreFlowM3PerS);
-        return (fans.slopePaSPerM3(whole) - way.path().slopePaSPerM3(whole)) * core.wholeSlope(coreFlowM3PerS)
-                - core.slopePaSPerM3(coreFlowM3PerS);
+        double loss = core.lossPa(coreFlowM3PerS);
+        double slope = core.slopePaSPerM3(coreFlowM3PerS);
+        double whole = core.wholeM3PerS(coreFlowM3PerS, loss);
+        return (fans.slopePaSPerM3(whole) - way.path().slopePaSPerM3(whole)) * core.wholeSlope(loss, slope) - slope;
     }
 
     /** Air through the core, or through the bare fans, at a gauge pressure inside, m³/s. */
@@ -84,14 +86,16 @@ public final class AirBranch implements BracketedRoot.Falling {
 
     /** Air through the whole mount for air through its core, m³/s. */
     public double wholeM3PerS(double coreFlowM3PerS) {
-        return way.core().map(c -> c.wholeM3PerS(coreFlowM3PerS)).orElse(coreFlowM3PerS);
+        return way.core().isEmpty() ? coreFlowM3PerS : way.core().get().wholeM3PerS(coreFlowM3PerS);
     }
 
     /** How fast the whole mount's flow rises with pressure that helps, m³/(s·Pa). */
     double riseM3PerSPerPa(double coreFlowM3PerS) {
-        double slope = slopeAt(coreFlowM3PerS);
-        double wholeSlope = way.core().map(c -> c.wholeSlope(coreFlowM3PerS)).orElse(1.0);
-        return coreFlowM3PerS > 0 ? -wholeSlope / slope : 0;
+        if (coreFlowM3PerS == 0) { // exactly: the fans stall
+            return 0;
+        }
+        double wholeSlope = way.core().isEmpty() ? 1 : way.core().get().wholeSlope(coreFlowM3PerS);
+        return -wholeSlope / slopeAt(coreFlowM3PerS);
     }
 
     private record Helped(AirBranch branch, double helpPa) implements BracketedRoot.Falling {

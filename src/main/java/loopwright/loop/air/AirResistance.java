@@ -84,8 +84,17 @@ public record AirResistance(double linearPaSPerM3, double quadraticPaS2PerM6) {
             return 0;
         }
         double drive = Math.abs(pressurePa);
-        double root = Math.sqrt(linearPaSPerM3 * linearPaSPerM3 + 4 * quadraticPaS2PerM6 * drive);
         // 2p/(a + √(a² + 4bp)): the same as (−a + √…)/2b without the difference of near equals, and right for b = 0.
-        return Math.copySign(2 * drive / (linearPaSPerM3 + root), pressurePa);
+        return Math.copySign(2 * drive / (linearPaSPerM3 + slopePaSPerM3At(drive)), pressurePa);
+    }
+
+    /** How fast that flow rises with a pressure above 0, m³/(s·Pa). */
+    double riseM3PerSPerPa(double pressurePa) {
+        return 1 / slopePaSPerM3At(pressurePa);
+    }
+
+    /** a + 2bq at the flow that a pressure drives. */
+    private double slopePaSPerM3At(double pressurePa) {
+        return Math.sqrt(linearPaSPerM3 * linearPaSPerM3 + 4 * quadraticPaS2PerM6 * pressurePa);
     }
 }

@@ -1,5 +1,6 @@
 package loopwright.loop.air;
 
+import java.util.ArrayList;
 import java.util.List;
 import loopwright.loop.BracketedRoot;
 
@@ -48,23 +49,47 @@ public final class CaseAir {
             least = branch.direction() == AirDirection.OUT ? Math.min(least, -shutOff) : least;
         }
         Net net = new Net(this);
-        double insidePa = most > least ? root(net, least, most) : 0;
-        net.at(insidePa);
+        double insidePa = insidePa(net, least, most);
+        net.atPa(insidePa);
         return new CaseFlow(this, insidePa, net.coreFlows());
     }
 
-    private static double root(Net net, double least, double most) {
-        if (net.at(least) <= 0) { // only fans that blow out, and no other way in
+    /** At the least pressure no fan blows out any more, at the most none blows in: where all else is closed, it stays there. */
+    private double insidePa(Net net, double least, double most) {
+        if (!lets(AirDirection.IN)) {
             return least;
         }
-        if (net.at(most) >= 0) {
+        if (most == least || !lets(AirDirection.OUT)) { // exactly: there are no fans
             return most;
         }
-        return BracketedRoot.of("pressure inside the case", net, least, most, 0);
+        return Net.pressurePa(
+                BracketedRoot.of("pressure inside the case", net, -Math.sqrt(-least), Math.sqrt(most), 0));
     }
 
-    /** Flow in less flow out, at a pressure inside; remembers each branch's flow as the next guess. */
+    /** Whether air can pass some way: by an opening, or by fans that blow so. */
+    private boolean lets(AirDirection direction) {
+        for (AirResistance opening : openings) {
+            if (!opening.isClosed()) {
+                return true;
+            }
+        }
+        for (AirBranch branch : branches) {
+            if (branch.direction() == direction && !branch.way().path().isClosed()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /**
+     * Flow in less flow out, over the root of the pressure inside, with its sign: over the pressure itself an opening's flow
+     * would rise without end at 0. Remembers each branch's flow as the next guess.
+     */
     private static final class Net implements BracketedRoot.Falling {
+
+        /** Least root that an opening's slope is taken at, √Pa: as good as its limit at 0, which is 0/0. */
+        private static final double ROOT_LEAST = 1e-9;
+
         private final CaseAir air;
         private final double[] coreFlows;
 
@@ -73,40 +98,47 @@ public final class CaseAir {
             this.coreFlows = new double[air.branches.size()];
         }
 
+        static double pressurePa(double root) {
+            return root * Math.abs(root);
+        }
+
         List<Double> coreFlows() {
-            return java.util.Arrays.stream(coreFlows).boxed().toList();
+            List<Double> out = new ArrayList<>(coreFlows.length);
+            for (double flow : coreFlows) {
+                out.add(flow);
+            }
+            return out;
         }
 
         @Override
-        public double at(double insidePa) {
+        public double at(double root) {
+            return atPa(pressurePa(root));
+        }
+
+        double atPa(double insidePa) {
             double sum = 0;
             for (int i = 0; i < coreFlows.length; i++) {
                 AirBranch branch = air.branches.get(i);
                 coreFlows[i] = branch.coreFlowM3PerS(insidePa, coreFlows[i]);
                 sum -= branch.direction().help() * branch.wholeM3PerS(coreFlows[i]);
             }
-            for (int i = 0; i < air.openings.size(); i++) {
-                sum -= air.openings.get(i).flowM3PerS(insidePa);
+            for (AirResistance opening : air.openings) {
+                sum -= opening.flowM3PerS(insidePa);
             }
             return sum;
         }
 
         @Override
-        public double slopeAt(double insidePa) {
+        public double slopeAt(double root) {
+            double size = Math.max(Math.abs(root), ROOT_LEAST);
             double sum = 0;
             for (int i = 0; i < coreFlows.length; i++) {
                 sum -= air.branches.get(i).riseM3PerSPerPa(coreFlows[i]);
             }
-            for (int i = 0; i < air.openings.size(); i++) {
-                AirResistance opening = air.openings.get(i);
-                if (!opening.isClosed()) {
-                    sum -= 1 / Math.max(opening.slopePaSPerM3(Math.abs(opening.flowM3PerS(insidePa))), SLOPE_LEAST);
-                }
+            for (AirResistance opening : air.openings) {
+                sum -= opening.riseM3PerSPerPa(size * size);
             }
-            return sum;
+            return 2 * size * sum; // by the chain rule: the pressure rises by 2·|root| for the root's 1
         }
     }
-
-    /** Least slope of an opening, Pa·s/m³: keeps a step finite where a purely quadratic one carries nothing. */
-    private static final double SLOPE_LEAST = 1e-6;
 }

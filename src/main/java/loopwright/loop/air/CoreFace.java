@@ -34,12 +34,21 @@ public record CoreFace(Core core, double areaM2, double leakM3PerSPerSqrtPa) {
 
     /** Air through the core and round it, m³/s. */
     double wholeM3PerS(double coreFlowM3PerS) {
-        return coreFlowM3PerS + leakM3PerSPerSqrtPa * Math.sqrt(lossPa(coreFlowM3PerS));
+        return wholeM3PerS(coreFlowM3PerS, lossPa(coreFlowM3PerS));
+    }
+
+    /** The same where the core's loss at that flow is known. */
+    double wholeM3PerS(double coreFlowM3PerS, double lossPa) {
+        return coreFlowM3PerS + leakM3PerSPerSqrtPa * Math.sqrt(lossPa);
     }
 
     /** How fast that rises with what passes the core, dimensionless. */
     double wholeSlope(double coreFlowM3PerS) {
-        double loss = lossPa(coreFlowM3PerS);
-        return loss > 0 ? 1 + leakM3PerSPerSqrtPa * slopePaSPerM3(coreFlowM3PerS) / (2 * Math.sqrt(loss)) : 1;
+        return wholeSlope(lossPa(coreFlowM3PerS), slopePaSPerM3(coreFlowM3PerS));
+    }
+
+    /** The same where the core's loss at that flow and the loss's slope are known. */
+    double wholeSlope(double lossPa, double slopePaSPerM3) {
+        return lossPa > 0 ? 1 + leakM3PerSPerSqrtPa * slopePaSPerM3 / (2 * Math.sqrt(lossPa)) : 1;
     }
 }

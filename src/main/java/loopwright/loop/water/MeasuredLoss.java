@@ -92,8 +92,9 @@ public final class MeasuredLoss implements Passage {
 
     private double liquidFactor(LiquidState liquid) {
         LiquidState water = LiquidState.WATER_20_C;
-        return StrictMath.pow(liquid.densityKgPerM3() / water.densityKgPerM3(), exponent - 1)
-                * StrictMath.pow(liquid.viscosityPaS() / water.viscosityPaS(), 2 - exponent);
+        double lnDensity = StrictMath.log(liquid.densityKgPerM3() / water.densityKgPerM3());
+        double lnViscosity = StrictMath.log(liquid.viscosityPaS() / water.viscosityPaS());
+        return StrictMath.exp((exponent - 1) * lnDensity + (2 - exponent) * lnViscosity);
     }
 
     private static RisingCurve curve(List<Point> points) {
