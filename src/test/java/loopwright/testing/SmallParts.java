@@ -151,7 +151,8 @@ public final class SmallParts {
     }
 
     private static Block.Flow flow() {
-        return new Block.Flow(List.of(new Block.LossPoint(2, 4)), 0.05, Radiator.Metal.COPPER, 20);
+        return new Block.Flow(
+                List.of(new Block.LossPoint(2, 4), new Block.LossPoint(4, 14)), 0.05, Radiator.Metal.COPPER, 20);
     }
 
     /** What every machine has besides: a board of 20 W, a block, a combined pump of 15 W, tube and coolant. */

@@ -44,6 +44,11 @@ public final class BruteHung {
         return first.way().name().endsWith("PUSH_PULL") ? 2 : 1;
     }
 
+    /** How thick its fans are, hundredths of a millimetre. */
+    public int fanThicknessHmm() {
+        return first.fan().frame().thicknessMm().valueHmm();
+    }
+
     /** Every radiator and fan of this shape. */
     public List<Real> real() {
         return real;

@@ -132,7 +132,11 @@ final class CaseParts {
                 List.of("S1"),
                 new SizeMm(hmm(1600), hmm(1600), dice.dim(1500, "block")),
                 hmm(400),
-                new Block.Flow(List.of(new Block.LossPoint(1, 2)), 0.1, Radiator.Metal.COPPER, 20)));
+                new Block.Flow(
+                        List.of(new Block.LossPoint(1, 1), new Block.LossPoint(4, 9)),
+                        0.1,
+                        Radiator.Metal.COPPER,
+                        20)));
         all.add(new GraphicsCard(
                 "card-a",
                 "card-a",

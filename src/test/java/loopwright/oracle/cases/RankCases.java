@@ -12,6 +12,7 @@ import loopwright.catalog.chassis.Airway;
 import loopwright.catalog.chassis.Chassis;
 import loopwright.catalog.chassis.Mod;
 import loopwright.catalog.chassis.Mount;
+import loopwright.catalog.chassis.Shell;
 import loopwright.catalog.part.Part;
 import loopwright.catalog.standard.Practice;
 import loopwright.oracle.OracleCase;
@@ -36,8 +37,9 @@ public final class RankCases {
     }
 
     private OracleCase draw(long seed) {
+        RankPhysics physics = new RankPhysics(dice);
         Chassis chassis = chassis();
-        RankParts parts = new RankParts(dice, chassis.mounts().size());
+        RankParts parts = new RankParts(dice, chassis.mounts().size() + (physics.isParallel() ? 1 : 0));
         TreeMap<String, Part> all = new TreeMap<>();
         base.catalog().parts().values().stream()
                 .filter(p -> !(p instanceof Chassis))
@@ -45,15 +47,14 @@ public final class RankCases {
         parts.tubesAndCoolants();
         parts.all().forEach(p -> all.put(p.id(), p));
         all.put(chassis.id(), chassis);
-        Practice was = base.catalog().practice();
-        Practice practice = new Practice(was.room(), was.air(), was.heat(), was.loop(), was.core());
+        Practice practice = physics.practice(base.catalog().practice());
         Catalog catalog = new Catalog("generated", "EUR", all, base.catalog().standards(), practice);
-        return new OracleCase(seed, catalog, chassis, brief());
+        return new OracleCase(seed, catalog, chassis, brief(physics));
     }
 
     private Chassis chassis() {
         Chassis was = base.chassis();
-        List<Mount> mounts = was.mounts().stream().map(this::filtered).toList();
+        List<Mount> mounts = was.mounts().stream().map(this::aired).toList();
         List<Mod> mods = new ArrayList<>();
         was.mods().forEach(m -> mods.add(worked(m, m.rules(), m.effect())));
         if (mods.size() < MODS && dice.chance(60)) {
@@ -67,17 +68,31 @@ public final class RankCases {
             polish(mods);
         }
         return new Chassis(
-                was.id(), was.title(), was.variantOf(), RankParts.buy(dice), was.shell(), was.inside(), mounts, mods);
+                was.id(),
+                was.title(),
+                was.variantOf(),
+                RankParts.buy(dice),
+                shell(was.shell()),
+                was.inside(),
+                mounts,
+                mods);
     }
 
-    private Mount filtered(Mount was) {
+    private Shell shell(Shell was) {
+        Optional<Double> leak = dice.chance(40) ? Optional.of(dice.oneOf(List.of(0.0, 3.0, 60.0))) : was.leakCm2();
+        return new Shell(was.interior(), was.volumeL(), was.massKg(), was.panels(), leak);
+    }
+
+    /** The same mount with another way for air: a filter, openings round the edges only, a masked core, with or without a gasket. */
+    private Mount aired(Mount was) {
         Optional<Double> filter = dice.chance(40) ? Optional.of(dice.oneOf(List.of(0.4, 0.6))) : Optional.empty();
+        boolean edges = dice.chance(20);
         Mount.Opening opening = new Mount.Opening(
                 was.opening().freeArea(),
-                was.opening().where(),
+                edges ? Mount.Where.EDGES : was.opening().where(),
                 filter,
                 was.opening().outsideDepthMm(),
-                was.opening().maskedShare());
+                dice.chance(30) ? Optional.of(dice.oneOf(List.of(0.1, 0.3))) : Optional.empty());
         return new Mount(
                 was.id(),
                 was.panel(),
@@ -135,27 +150,27 @@ public final class RankCases {
                 1);
     }
 
-    private Brief brief() {
+    private Brief brief(RankPhysics physics) {
         Brief was = base.brief();
         BriefLimits limits = new BriefLimits(
-                dice.chance(35) ? Optional.of(dice.between(55, 110) * 1000L) : Optional.empty(),
+                dice.chance(30) ? Optional.of(dice.between(52, 100) * 1000L) : Optional.empty(),
                 22,
-                dice.chance(50) ? 80 : dice.between(38, 65) + 0.25,
-                dice.chance(35) ? Optional.of(dice.between(18, 38) + 0.5) : Optional.empty(),
-                dice.chance(25) ? Optional.of(dice.between(21, 32) / 5.0) : Optional.empty(),
-                dice.chance(30) ? Optional.of(dice.between(5, 14)) : Optional.empty(),
+                dice.chance(50) ? 80 : dice.between(42, 70) + 0.25,
+                dice.chance(35) ? Optional.of(dice.between(26, 44) + 0.5) : Optional.empty(),
+                dice.chance(25) ? Optional.of(dice.between(22, 37) / 5.0) : Optional.empty(),
+                dice.chance(30) ? Optional.of(dice.between(8, 18)) : Optional.empty(),
                 was.limits().freeAreaMin(),
                 was.limits().mods(),
-                was.limits().heat());
+                physics.limits());
         Terms terms = new Terms(
                 "EUR",
                 dice.oneOf(List.of(6000L, 6000L, 4321L)),
                 dice.oneOf(List.of(0.0, 5.0, 7.5, 8.3)),
                 dice.oneOf(List.of(240, 222, 252)),
                 dice.oneOf(List.of(8.0, 2.4, 0.7)),
-                dice.oneOf(List.of(50, 50, 50, 40)),
+                base.chassis().mounts().size() < 3 && !physics.isParallel() ? dice.oneOf(List.of(50, 50, 40, 30)) : 50,
                 was.terms().supplyHeadroomPercent());
         return new Brief(
-                was.id(), was.title(), was.client(), was.chassis(), was.parts(), RankParts.loop(dice), limits, terms);
+                was.id(), was.title(), was.client(), was.chassis(), was.parts(), physics.loop(), limits, terms);
     }
 }

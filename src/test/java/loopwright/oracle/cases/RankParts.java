@@ -4,8 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import loopwright.catalog.basis.Purchase;
-import loopwright.catalog.brief.Choice;
-import loopwright.catalog.brief.LoopWish;
+import loopwright.catalog.part.Block;
 import loopwright.catalog.part.Coolant;
 import loopwright.catalog.part.Cover;
 import loopwright.catalog.part.Fan;
@@ -23,15 +22,17 @@ import loopwright.testing.SmallParts;
 final class RankParts {
     private final Dice dice;
     private final List<Part> all = new ArrayList<>();
-    private final int many;
+
+    /** How many more parts than one of each there may be. */
+    private int spare;
 
     /** Whether one port of each radiator is in the middle: there, unknown and known look alike. */
     private final boolean middlePorts;
 
-    /** Parts for so many mounts: with three, fewer of a kind, as every combination is walked. */
-    RankParts(Dice dice, int mounts) {
+    /** Parts; the larger the rest of the case, the fewer more than the least, as every combination is walked. */
+    RankParts(Dice dice, int size) {
         this.dice = dice;
-        this.many = mounts < 3 ? 2 : 1;
+        this.spare = Math.max(0, 4 - size);
         this.middlePorts = dice.chance(25);
     }
 
@@ -40,43 +41,31 @@ final class RankParts {
         return new Purchase(dice.between(2, 12) * 500L, dice.oneOf(List.of(1, 2, 2, 3, 5, 7)));
     }
 
-    static LoopWish loop(Dice dice) {
-        Choice any = new Choice(List.of(), Optional.empty());
-        Choice tube = dice.chance(20) ? new Choice(List.of("tube-b"), Optional.empty()) : any;
-        return new LoopWish(
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                tube,
-                dice.oneOf(List.of(2.0, 1.1, 1.7)),
-                any,
-                dice.oneOf(List.of(1.0, 1.3)),
-                Optional.empty());
-    }
-
     List<Part> all() {
         return all;
     }
 
     void offer(Part part) {
         if (part instanceof Radiator radiator) {
-            repeat(2, n -> all.add(radiator(radiator, n)));
+            repeat(n -> all.add(radiator(radiator, n)));
         } else if (part instanceof Fan fan) {
-            repeat(many, n -> all.add(fan(fan, n)));
+            repeat(n -> all.add(fan(fan, n)));
         } else if (part instanceof Pump pump) {
-            repeat(many, n -> all.add(pump(pump, n)));
+            repeat(n -> all.add(pump(pump, n)));
         } else if (part instanceof Supply s) {
             all.add(new Supply(
-                    s.id(), s.id(), s.variantOf(), buy(dice), s.form(), s.body(), s.plugRoomMm(), s.output()));
+                    s.id(), s.id(), s.variantOf(), buy(dice), s.form(), s.body(), s.plugRoomMm(), output(s.output())));
         } else if (part instanceof Processor p) {
             all.add(processor(p, 0));
-            if (dice.chance(20)) {
+            if (another(20)) {
                 all.add(processor(p, 1));
             }
         } else if (part instanceof GraphicsCard card) {
-            all.add(card);
-            if (dice.chance(20)) {
+            int kind = dice.between(0, 4);
+            if (kind < 3) {
+                all.add(card);
+            }
+            if (kind > 2 || (kind == 2 && another(100))) {
                 all.add(wet(card));
             }
         } else if (part instanceof Cover c) {
@@ -87,8 +76,15 @@ final class RankParts {
         }
     }
 
-    private void repeat(int most, java.util.function.IntConsumer each) {
-        int times = dice.between(1, most);
+    /** Whether there may be one part more than the least. */
+    private boolean another(int percent) {
+        boolean another = spare > 0 && dice.chance(percent);
+        spare -= another ? 1 : 0;
+        return another;
+    }
+
+    private void repeat(java.util.function.IntConsumer each) {
+        int times = another(50) ? 2 : 1;
         for (int n = 0; n < times; n++) {
             each.accept(n);
         }
@@ -129,7 +125,7 @@ final class RankParts {
         }
         curve.add(new Fan.CurvePoint(flow, 0));
         Fan.Air air = new Fan.Air(
-                2000, dice.oneOf(List.of(20, 35, 60)), List.copyOf(curve), dice.oneOf(List.of(15, 25, 25, 33)));
+                2000, dice.oneOf(List.of(20, 35, 60, 100)), List.copyOf(curve), dice.oneOf(List.of(15, 25, 25, 33)));
         return new Fan(id(was, n), id(was, n), was.variantOf(), buy(dice), was.frame(), air, was.electric());
     }
 
@@ -138,6 +134,24 @@ final class RankParts {
                 15, dice.oneOf(List.of(4, 8, 8, 15)), dice.oneOf(List.of(20, 80)), dice.oneOf(List.of(20, 30, 36)));
         return new Pump(
                 id(was, n), id(was, n), was.variantOf(), buy(dice), was.kind(), was.body(), was.water(), electric);
+    }
+
+    /** Half of them say how efficient they are. */
+    private Supply.Output output(Supply.Output was) {
+        List<Supply.EfficiencyPoint> points = dice.chance(50)
+                ? List.of()
+                : List.of(
+                        new Supply.EfficiencyPoint(20, dice.oneOf(List.of(60, 80))),
+                        new Supply.EfficiencyPoint(dice.oneOf(List.of(40, 70)), dice.oneOf(List.of(85, 90))),
+                        new Supply.EfficiencyPoint(100, 70));
+        return new Supply.Output(
+                was.ratedW(),
+                was.processorPlugs(),
+                was.cardEightPinPlugs(),
+                was.cardSixteenPinPlugs(),
+                was.sataPlugs(),
+                was.noiseMaxDBA(),
+                points);
     }
 
     private Processor processor(Processor was, int n) {
@@ -153,6 +167,8 @@ final class RankParts {
     }
 
     private GraphicsCard wet(GraphicsCard was) {
+        Block.Flow flow = new Block.Flow(
+                List.of(new Block.LossPoint(1, 1), new Block.LossPoint(4, 12)), 0.08, Radiator.Metal.COPPER, 20);
         return new GraphicsCard(
                 "card-w",
                 "card-w",
@@ -160,7 +176,7 @@ final class RankParts {
                 buy(dice),
                 GraphicsCard.Cooling.BLOCK,
                 was.body(),
-                was.power(),
+                new GraphicsCard.Power(80, dice.oneOf(List.of(60, 90)), 1, 0, Optional.of(flow)),
                 was.performance());
     }
 
@@ -172,13 +188,14 @@ final class RankParts {
         }
         for (String id : List.of("coolant-a", "coolant-b")) {
             Purchase buy = new Purchase(dice.oneOf(List.of(990, 1500)), dice.between(1, 4));
+            boolean glycol = dice.chance(30);
             all.add(new Coolant(
                     id,
                     id,
                     Optional.empty(),
                     buy,
-                    Coolant.BaseLiquid.WATER,
-                    Optional.empty(),
+                    glycol ? Coolant.BaseLiquid.PROPYLENE_GLYCOL : Coolant.BaseLiquid.WATER,
+                    glycol ? Optional.of(30.0) : Optional.empty(),
                     Optional.empty(),
                     true,
                     12));

@@ -6,20 +6,17 @@ import java.util.List;
 import loopwright.catalog.brief.Choice;
 import loopwright.catalog.part.Coolant;
 import loopwright.catalog.part.Drive;
-import loopwright.catalog.part.GraphicsCard;
 import loopwright.catalog.part.Part;
-import loopwright.catalog.part.Processor;
-import loopwright.catalog.part.Pump;
 import loopwright.catalog.part.Tube;
-import loopwright.loop.Duty;
+import loopwright.loop.Machine;
 import loopwright.loop.Sound;
 import loopwright.loop.SoundPower;
 import loopwright.oracle.OracleCase;
 
 /** What everything but radiators, fans and mods comes to, for one choice of parts. */
-record BruteCore(List<Part> parts, long cents, double heatW, long soundMillionths, int leadDays) {
+record BruteCore(List<Part> parts, long cents, BruteLoop loop, long soundMillionths, int leadDays) {
 
-    static BruteCore of(OracleCase question, List<Part> parts) {
+    static BruteCore of(OracleCase question, List<Part> parts, RankFault fault) {
         long cents = question.chassis().buy().priceCents();
         int lead = question.chassis().buy().leadDays();
         for (Part part : parts) {
@@ -38,13 +35,10 @@ record BruteCore(List<Part> parts, long cents, double heatW, long soundMillionth
         cents += up(tube.buy().priceCents(), question.brief().loop().tubeM());
         cents += up(coolant.buy().priceCents(), question.brief().loop().coolantL());
         lead = Math.max(lead, Math.max(tube.buy().leadDays(), coolant.buy().leadDays()));
-        Pump pump = only(Pump.class, parts);
-        GraphicsCard card = only(GraphicsCard.class, parts);
-        double heat = only(Processor.class, parts).heat().worstW();
-        heat += card.cooling() == GraphicsCard.Cooling.BLOCK ? card.power().worstW() : 0;
-        heat += pump.electric().heatToCoolantW();
-        long sound = SoundPower.ofDBA(Sound.levelDBA(pump, new Duty(60))).millionths();
-        return new BruteCore(parts, cents, heat, sound, lead);
+        BruteLoop loop = BruteLoop.of(question, parts, tube, coolant, fault);
+        Machine.PumpAt pump = loop.water().pump();
+        long sound = SoundPower.ofDBA(Sound.levelDBA(pump.pump(), pump.duty())).millionths();
+        return new BruteCore(parts, cents, loop, sound, lead);
     }
 
     private static long up(long centsPerUnit, double units) {
@@ -68,7 +62,8 @@ record BruteCore(List<Part> parts, long cents, double heatW, long soundMillionth
         return best;
     }
 
-    private static <P extends Part> P only(Class<P> kind, List<Part> parts) {
+    /** The part of a kind. */
+    static <P extends Part> P only(Class<P> kind, List<Part> parts) {
         return parts.stream()
                 .filter(kind::isInstance)
                 .map(kind::cast)

@@ -5,6 +5,11 @@ import java.util.Comparator;
 /** What one build comes to: cents, hundredths of a kelvin over the room, millionths of sound power, minutes, days. */
 record BruteFigures(long priceCents, long coolantCentiK, long soundMillionths, long labourMin, long daysD) {
 
+    /** The same with warmer coolant. */
+    BruteFigures at(long overRoomCentiK) {
+        return new BruteFigures(priceCents, overRoomCentiK, soundMillionths, labourMin, daysD);
+    }
+
     long by(By by) {
         return switch (by) {
             case COST -> priceCents;

@@ -1,6 +1,8 @@
 package loopwright.oracle.rank;
 
+import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -24,10 +26,35 @@ final class BruteKept {
         builds++;
     }
 
-    void keep(String layout, BruteFigures figures) {
+    /**
+     * Keeps what a build comes to at each duty at which it is feasible, the highest first: it counts once, as cool as it gets,
+     * and in the list by noise as quiet as it gets.
+     */
+    void keep(String layout, List<BruteFigures> feasible) {
+        if (fault == RankFault.EVERY_DUTY_COUNTS) {
+            feasible.forEach(f -> keep(layout, f, f));
+        } else if (!feasible.isEmpty()) {
+            BruteFigures coolest = feasible.stream()
+                    .min(Comparator.comparingLong(BruteFigures::coolantCentiK))
+                    .orElseThrow();
+            BruteFigures quietest = feasible.stream()
+                    .min(Comparator.comparingLong(BruteFigures::soundMillionths)
+                            .thenComparingLong(BruteFigures::coolantCentiK))
+                    .orElseThrow();
+            keep(layout, coolest, fault == RankFault.FAST_IN_THE_LIST_BY_NOISE ? coolest : quietest);
+        }
+    }
+
+    private void keep(String layout, BruteFigures coolest, BruteFigures quietest) {
         feasible++;
         best.forEach((by, all) -> all.merge(
-                sameParts(layout), figures, (a, b) -> BruteFigures.order(by).compare(a, b) <= 0 ? a : b));
+                sameParts(layout),
+                by == By.NOISE ? quietest : coolest,
+                (a, b) -> BruteFigures.order(by).compare(a, b) <= 0 ? a : b));
+        countUnbeaten(coolest);
+    }
+
+    private void countUnbeaten(BruteFigures figures) {
         RankAnswer.Point point = new RankAnswer.Point(figures.priceCents(), figures.coolantCentiK());
         Integer equal = unbeaten.get(point);
         if (equal != null) {
@@ -58,13 +85,13 @@ final class BruteKept {
         return out.toString();
     }
 
-    RankAnswer answer() {
+    RankAnswer answer(long solved) {
         Map<By, SortedMap<String, BruteFigures.ListFigures>> listed = new EnumMap<>(By.class);
         best.forEach((by, all) -> {
             SortedMap<String, BruteFigures.ListFigures> out = new TreeMap<>();
             all.forEach((layout, figures) -> out.put(layout, figures.listed(by)));
             listed.put(by, out);
         });
-        return new RankAnswer(unbeaten, listed, builds, feasible);
+        return new RankAnswer(unbeaten, listed, new RankAnswer.Counts(builds, feasible, solved));
     }
 }

@@ -8,14 +8,19 @@ import java.util.SortedMap;
  *
  * @param unbeaten price and temperature of each unbeaten build, and how many tie there
  * @param best the best figures of each layout by each order
- * @param builds how many builds there are
- * @param feasible how many of them keep every limit
+ * @param counts what it took
  */
 record RankAnswer(
-        SortedMap<Point, Integer> unbeaten,
-        Map<By, SortedMap<String, BruteFigures.ListFigures>> best,
-        long builds,
-        long feasible) {
+        SortedMap<Point, Integer> unbeaten, Map<By, SortedMap<String, BruteFigures.ListFigures>> best, Counts counts) {
+
+    /**
+     * What it took.
+     *
+     * @param builds how many builds there are, duties apart
+     * @param feasible how many there are that keep every limit, duties together
+     * @param solved how many machines were solved
+     */
+    record Counts(long builds, long feasible, long solved) {}
 
     /** Price in cents and coolant over the room in hundredths of a kelvin. */
     record Point(long priceCents, long coolantCentiK) implements Comparable<Point> {
