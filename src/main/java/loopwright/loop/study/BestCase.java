@@ -1,0 +1,154 @@
+package loopwright.loop.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import loopwright.catalog.brief.BriefLimits.HeatLimits;
+import loopwright.loop.Duty;
+import loopwright.loop.Junctions;
+import loopwright.loop.Machine;
+import loopwright.loop.Nudge;
+import loopwright.loop.Steady;
+import loopwright.loop.air.AirBranch;
+import loopwright.loop.air.AirDirection;
+import loopwright.loop.air.AirResistance;
+import loopwright.loop.air.CaseAir;
+import loopwright.loop.air.CaseFlow;
+
+/**
+ * Whether any duties in a box may hold limits: the full model with everything at its best at once.
+ *
+ * <p>A mount moves the most air with its own fans at their fastest, those that blow the same way at their slowest and the others
+ * at their fastest, as that is how the pressure inside goes. Each core gets that air, the case all air that could come in, the
+ * loop the head of the fastest pump and the heat of the slowest. More air through a core that cools, more air through the case
+ * and more coolant each leave the coolant's mean no warmer, so no duties in the box undercut this state.
+ *
+ * <p><b>Valid for</b> radiators that cool. Where one would warm the coolant (case air warmer than it) more air through it is not
+ * better; then the answer is always yes, which costs time but no answer.
+ *
+ * <p><b>Accuracy.</b> The mean of the warmest and the coldest place may move by thousandths of a kelvin the other way with more
+ * coolant; {@link #SLACK_K} covers it.
+ */
+final class BestCase {
+
+    /** What the best state may be too warm by, K. */
+    static final double SLACK_K = 0.02;
+
+    private final Motors motors;
+    private final SpeedLimits limits;
+    private final boolean allIn;
+
+    BestCase(Motors motors, SpeedLimits limits) {
+        this.motors = motors;
+        this.limits = limits;
+        boolean in = true;
+        for (int i = 0; i < motors.pump(); i++) {
+            in &= motors.direction(i) == AirDirection.IN;
+        }
+        this.allIn = in;
+    }
+
+    /** Whether some duties in the box may hold the limits; no is certain. */
+    boolean mayHold(DutyBox box) {
+        CaseFlow air = air(box);
+        Machine fast = motors.machine(box.high());
+        Machine best = Changed.pump(
+                fast, Changed.heatOf(fast.water().pump(), new Duty(box.low().pumpPercent())));
+        Optional<Steady> found = motors.model().solve(best, air, Nudge.NONE).found();
+        if (found.isEmpty()) {
+            return false;
+        }
+        Steady state = found.get();
+        for (Steady.RadiatorState radiator : state.radiators()) {
+            if (radiator.heatW() < 0) {
+                return true;
+            }
+        }
+        return state.water().meanC() - SLACK_K <= limits.coolantMaxC()
+                && caseMayHold(best, state)
+                && partsMayHold(best, state, box);
+    }
+
+    /** All air at its best; its opening stands for all air that is not blown in. */
+    CaseFlow air(DutyBox box) {
+        List<Double> coreFlows = new ArrayList<>();
+        double in = 0;
+        double out = 0;
+        for (int i = 0; i < motors.pump(); i++) {
+            Duties helped = towards(box, against(motors.direction(i)))
+                    .with(i, box.high().at(i));
+            double core = motors.air(helped).coreFlowM3PerS(i);
+            double whole = motors.branch(i, box.high().at(i)).wholeM3PerS(core);
+            coreFlows.add(core);
+            in += motors.direction(i) == AirDirection.IN ? whole : 0;
+            out += motors.direction(i) == AirDirection.IN ? 0 : whole;
+        }
+        CaseFlow sucked = motors.air(towards(box, AirDirection.OUT));
+        double opened = Math.max(sucked.inM3PerS() - sucked.fanInM3PerS(), out - in);
+        List<AirBranch> branches = motors.branches(box.high());
+        List<AirResistance> ways = opened > 0 ? List.of(new AirResistance(1 / opened, 0)) : List.of();
+        return new CaseFlow(new CaseAir(branches, ways), -1, coreFlows);
+    }
+
+    private static AirDirection against(AirDirection direction) {
+        return direction == AirDirection.IN ? AirDirection.OUT : AirDirection.IN;
+    }
+
+    /** Fans that blow this way at their fastest, the others at their slowest. */
+    private Duties towards(DutyBox box, AirDirection direction) {
+        Duties out = box.low();
+        for (int i = 0; i < motors.pump(); i++) {
+            out = motors.direction(i) == direction ? out.with(i, box.high().at(i)) : out;
+        }
+        return out;
+    }
+
+    /** Where all air is blown in, all heat warms it; else at least the case's own. */
+    private boolean caseMayHold(Machine best, Steady state) {
+        if (limits.parts().caseMaxC().isEmpty()) {
+            return true;
+        }
+        double heatW = best.caseHeatW();
+        for (Steady.RadiatorState radiator : state.radiators()) {
+            heatW += allIn ? radiator.heatW() : 0;
+        }
+        double airWPerK = state.air().inM3PerS()
+                * motors.model().air().densityKgPerM3()
+                * motors.model().air().heatCapacityJPerKgK();
+        return state.roomC() + heatW / airWPerK - SLACK_K
+                <= limits.parts().caseMaxC().get();
+    }
+
+    /**
+     * A part's place in the loop is over or under the mean by heat over flow; that is least with the most or with the least
+     * coolant.
+     */
+    private boolean partsMayHold(Machine best, Steady state, DutyBox box) {
+        HeatLimits parts = limits.parts();
+        if (parts.processorMaxC().isEmpty() && parts.cardMaxC().isEmpty()) {
+            return true;
+        }
+        Machine slow = Changed.pump(best, motors.machine(box.low()).water().pump());
+        Optional<Steady> slowest =
+                motors.model().solve(slow, state.air(), Nudge.NONE).found();
+        if (slowest.isEmpty()) {
+            return true;
+        }
+        List<Junctions.Junction> fast = Junctions.of(best, state, limits.practice());
+        List<Junctions.Junction> other = Junctions.of(slow, slowest.get(), limits.practice());
+        for (int i = 0; i < fast.size(); i++) {
+            double over = Math.min(overMeanK(fast.get(i), state), overMeanK(other.get(i), slowest.get()));
+            double leastC = state.water().meanC() + over + fast.get(i).stepK() - SLACK_K;
+            Optional<Double> limit =
+                    fast.get(i).name().equals(Machine.PROCESSOR) ? parts.processorMaxC() : parts.cardMaxC();
+            if (limit.isPresent() && leastC > limit.get()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static double overMeanK(Junctions.Junction junction, Steady state) {
+        return junction.temperatureC() - junction.stepK() - state.water().meanC();
+    }
+}
