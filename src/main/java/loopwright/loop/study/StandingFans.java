@@ -53,7 +53,7 @@ final class StandingFans {
         /** Air through the core, m³/s, at a gauge pressure inside. */
         double coreFlowM3PerS(double insidePa) {
             double flow = whole.flowM3PerS(Math.abs(insidePa));
-            return coreAndGap == AirResistance.NONE ? flow : core.flowM3PerS(coreAndGap.lossPa(flow));
+            return coreAndGap.equals(AirResistance.NONE) ? flow : core.flowM3PerS(coreAndGap.lossPa(flow));
         }
     }
 

@@ -63,6 +63,7 @@ final class DemoMachines {
 
     static Machine of(List<FanMount> mounts) {
         Machine.Vent leaks = new Machine.Vent("seams and slots", Optional.empty(), 20e-4);
+        Machine.Vent floor = new Machine.Vent("floor", Optional.of(air(new Pattern(2, 120), 0.5)), 0);
         Machine.Water water = new Machine.Water(
                 new Machine.PumpAt(CATALOG.part(Pump.class, "combo-tube-150"), new Duty(60)),
                 CATALOG.part(Coolant.class, "coolant-pg-25"),
@@ -82,7 +83,7 @@ final class DemoMachines {
                                         .orElseThrow(),
                                 190)),
                 BlockOrder.SERIES);
-        return new Machine(SITE, mounts, List.of(leaks), water, 75);
+        return new Machine(SITE, mounts, List.of(floor, leaks), water, 75);
     }
 
     static FanMount radiator(String mount, AirDirection way, String radiator, String fan, double open) {
