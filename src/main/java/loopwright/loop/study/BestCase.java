@@ -9,7 +9,6 @@ import loopwright.loop.Junctions;
 import loopwright.loop.Machine;
 import loopwright.loop.Nudge;
 import loopwright.loop.Steady;
-import loopwright.loop.air.AirBranch;
 import loopwright.loop.air.AirDirection;
 import loopwright.loop.air.AirResistance;
 import loopwright.loop.air.CaseAir;
@@ -28,7 +27,7 @@ import loopwright.loop.air.CaseFlow;
  * those radiators get none.
  *
  * <p><b>Accuracy.</b> That the mean is least at an end of the pump's duties is no theorem; {@link #SLACK_K} is for what bends in between,
- * and BestCaseTest tries boxes by the hundred.
+ * and SpeedsTest tries boxes by the hundred.
  */
 final class BestCase {
 
@@ -37,16 +36,10 @@ final class BestCase {
 
     private final Motors motors;
     private final SpeedLimits limits;
-    private final boolean allIn;
 
     BestCase(Motors motors, SpeedLimits limits) {
         this.motors = motors;
         this.limits = limits;
-        boolean in = true;
-        for (int i = 0; i < motors.pump(); i++) {
-            in &= motors.direction(i) == AirDirection.IN;
-        }
-        this.allIn = in;
     }
 
     /** Whether some duties in the box may hold the limits; no is certain. */
@@ -65,13 +58,46 @@ final class BestCase {
         if (most.isEmpty()) { // nothing cools, or nothing would that blows in
             return warms;
         }
-        boolean partsCount = limits.parts().processorMaxC().isPresent() || limits.parts().cardMaxC().isPresent();
-        if (!caseMayHold(best, most.get()) || (!partsCount && isCool(most.get()))) {
-            return caseMayHold(best, most.get());
+        boolean partsCount = limits.parts().processorMaxC().isPresent()
+                || limits.parts().cardMaxC().isPresent();
+        Machine dull = Changed.pump(fast, slow);
+        boolean needsLeast = partsCount || !isCool(most.get());
+        Optional<Steady> least = needsLeast && box.width(motors.pump()) > 0 ? solve(dull, air) : most;
+        if (least.isEmpty()) {
+            return true;
         }
-        Optional<Steady> least = box.width(motors.pump()) == 0 ? most : solve(Changed.pump(fast, slow), air);
-        return least.isEmpty()
-                || ((isCool(most.get()) || isCool(least.get())) && partsMayHold(best, most.get(), least.get()));
+        return (isCool(most.get()) || isCool(least.get()))
+                && partsMayHold(best, most.get(), least.get())
+                && (limits.parts().caseMaxC().isEmpty()
+                        || isCoolInside(best, leanIn(box, air))
+                        || isCoolInside(dull, leanIn(box, air)));
+    }
+
+    /** The same with the least air through radiators that blow in: then they bring the least heat into the case. */
+    private CaseFlow leanIn(DutyBox box, CaseFlow air) {
+        List<Double> flows = new ArrayList<>();
+        double in = 0;
+        for (int i = 0; i < motors.pump(); i++) {
+            boolean blowsIn = motors.direction(i) == AirDirection.IN;
+            Duties hindered =
+                    towards(box, motors.direction(i)).with(i, box.low().at(i));
+            double core = blowsIn ? motors.air(hindered).coreFlowM3PerS(i) : air.coreFlowM3PerS(i);
+            in += blowsIn ? motors.branch(i, box.high().at(i)).wholeM3PerS(core) : 0;
+            flows.add(core);
+        }
+        return opened(box, air.inM3PerS() - in, flows);
+    }
+
+    /** Air at the fastest fans' mounts, with so much coming in besides. */
+    private CaseFlow opened(DutyBox box, double besideM3PerS, List<Double> coreFlows) {
+        List<AirResistance> ways = besideM3PerS > 0 ? List.of(new AirResistance(1 / besideM3PerS, 0)) : List.of();
+        return new CaseFlow(new CaseAir(motors.branches(box.high()), ways), -1, coreFlows);
+    }
+
+    /** Whether the air inside may be cool enough; so too if that cannot be told. */
+    private boolean isCoolInside(Machine machine, CaseFlow air) {
+        double limitC = limits.parts().caseMaxC().orElseThrow();
+        return solve(machine, air).map(s -> s.caseC() - SLACK_K <= limitC).orElse(true);
     }
 
     private boolean isCool(Steady state) {
@@ -116,9 +142,7 @@ final class BestCase {
         }
         CaseFlow sucked = motors.air(towards(box, AirDirection.OUT));
         double opened = Math.max(sucked.inM3PerS() - sucked.fanInM3PerS(), out - in);
-        List<AirBranch> branches = motors.branches(box.high());
-        List<AirResistance> ways = opened > 0 ? List.of(new AirResistance(1 / opened, 0)) : List.of();
-        return new CaseFlow(new CaseAir(branches, ways), -1, coreFlows);
+        return opened(box, opened, coreFlows);
     }
 
     private static AirDirection against(AirDirection direction) {
@@ -132,22 +156,6 @@ final class BestCase {
             out = motors.direction(i) == direction ? out.with(i, box.high().at(i)) : out;
         }
         return out;
-    }
-
-    /** Where all air is blown in, all heat warms it; else at least the case's own. */
-    private boolean caseMayHold(Machine best, Steady state) {
-        if (limits.parts().caseMaxC().isEmpty()) {
-            return true;
-        }
-        double heatW = best.caseHeatW();
-        for (Steady.RadiatorState radiator : state.radiators()) {
-            heatW += allIn ? radiator.heatW() : 0;
-        }
-        double airWPerK = state.air().inM3PerS()
-                * motors.model().air().densityKgPerM3()
-                * motors.model().air().heatCapacityJPerKgK();
-        return state.roomC() + heatW / airWPerK - SLACK_K
-                <= limits.parts().caseMaxC().get();
     }
 
     /**

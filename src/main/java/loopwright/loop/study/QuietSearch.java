@@ -17,6 +17,9 @@ final class QuietSearch {
     /** Steps of the walk down that finds a first answer, percent. */
     private static final int[] STEPS = {16, 8, 4, 2, 1};
 
+    /** Narrower ranges are left to be halved, percent: so many more boxes cost less than the questions. */
+    private static final int NARROW_PERCENT = 3;
+
     private final Motors motors;
     private final SpeedLimits limits;
     private final BestCase best;
@@ -79,7 +82,7 @@ final class QuietSearch {
         }
         DutyBox narrow = quiet.get();
         for (int i = 0; i <= motors.pump(); i++) {
-            while (narrow.width(i) > 0 && !best.mayHold(narrow.upTo(i, narrow.middle(i)))) {
+            while (narrow.width(i) > NARROW_PERCENT && !best.mayHold(narrow.upTo(i, narrow.middle(i)))) {
                 narrow = narrow.from(i, narrow.middle(i) + 1);
             }
         }

