@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import loopwright.loop.Duty;
 import loopwright.loop.Machine;
@@ -19,6 +20,10 @@ final class SensitivitiesTest {
 
     private Map<String, Effect> effects(Machine machine) {
         return Sensitivities.of(model, machine).stream().collect(Collectors.toMap(Effect::what, e -> e));
+    }
+
+    private Effect effect(Machine machine, String what) {
+        return Optional.ofNullable(effects(machine).get(what)).orElseThrow();
     }
 
     @Test
@@ -52,11 +57,13 @@ final class SensitivitiesTest {
     /** Area buys more than depth, and all fans more than those of one radiator: common practice. */
     @Test
     void aSectionBuysMoreThanAMillimetre() {
-        Map<String, Effect> effects = effects(DemoMachines.allIn());
-        assertThat(effects.get("length of the radiator on front").kelvin())
-                .isLessThan(effects.get("core depth of the radiator on front").kelvin());
-        assertThat(effects.get("speed of all fans").kelvin())
-                .isLessThan(effects.get("speed of the fans on front").kelvin());
+        assertThat(effect(DemoMachines.allIn(), "length of the radiator on front")
+                        .kelvin())
+                .isLessThan(effect(DemoMachines.allIn(), "core depth of the radiator on front")
+                        .kelvin());
+        assertThat(effect(DemoMachines.allIn(), "speed of all fans").kelvin())
+                .isLessThan(effect(DemoMachines.allIn(), "speed of the fans on front")
+                        .kelvin());
     }
 
     @Test
@@ -66,15 +73,14 @@ final class SensitivitiesTest {
                 DemoMachines.single().mounts().stream()
                         .map(m -> m.at(new Duty(96)))
                         .toList());
-        assertThat(effects(near).get("speed of all fans").step()).isEqualTo("+4.2 %");
+        assertThat(effect(near, "speed of all fans").step()).isEqualTo("+4.2 %");
         Machine full = Changed.mounts(
                 DemoMachines.single(),
                 DemoMachines.single().mounts().stream()
                         .map(m -> m.at(Duty.FULL))
                         .toList());
         assertThat(effects(full)).doesNotContainKey("speed of all fans");
-        assertThat(effects(DemoMachines.single()).get("speed of all fans").step())
-                .isEqualTo("+10.0 %");
+        assertThat(effect(DemoMachines.single(), "speed of all fans").step()).isEqualTo("+10.0 %");
     }
 
     @Test
@@ -84,7 +90,7 @@ final class SensitivitiesTest {
                 DemoMachines.single().mounts().stream()
                         .map(m -> m.at(new Duty(77)))
                         .toList());
-        assertThat(effects(DemoMachines.single()).get("speed of all fans").kelvin())
+        assertThat(effect(DemoMachines.single(), "speed of all fans").kelvin())
                 .isCloseTo(overRoomK(faster) - overRoomK(DemoMachines.single()), within(1e-9));
     }
 
@@ -119,7 +125,7 @@ final class SensitivitiesTest {
                         "front", loopwright.loop.air.AirDirection.IN, "rad-2x140-30a", "fan-140-25-1200", 0.95),
                 DemoMachines.radiator(
                         "roof", loopwright.loop.air.AirDirection.IN, "rad-2x120-30a", "fan-120-25-1300", 1)));
-        assertThat(effects(open).get("free area of front").step()).isEqualTo("+0.05");
+        assertThat(effect(open, "free area of front").step()).isEqualTo("+0.05");
         assertThat(effects(open)).doesNotContainKey("free area of roof");
     }
 }
