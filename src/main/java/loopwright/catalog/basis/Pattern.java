@@ -9,8 +9,8 @@ public record Pattern(int fans, int sizeMm) implements Comparable<Pattern> {
     /** Fan sizes the trade sells radiators for, mm; trade practice. */
     public static final List<Integer> SIZES_MM = List.of(80, 92, 120, 140, 180, 200);
 
-    /** Most fans in a row. */
-    private static final int MAX_FANS = 5;
+    /** Most fans in a row; what the trade makes. */
+    public static final int MAX_FANS = 5;
 
     private static final java.util.regex.Pattern TEXT = java.util.regex.Pattern.compile("([1-9])x(\\d{2,3})");
 
