@@ -2,7 +2,18 @@ package loopwright.answer;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
+import loopwright.catalog.brief.BriefLimits;
+import loopwright.catalog.part.Reservoir;
+import loopwright.fit.rules.Role;
+import loopwright.loop.study.Effect;
+import loopwright.loop.study.Quiet;
+import loopwright.loop.study.Sensitivities;
+import loopwright.loop.study.SpeedLimits;
+import loopwright.loop.study.SpeedPoint;
+import loopwright.loop.study.Speeds;
+import loopwright.loop.study.WarmUp;
 
 /** A build in full, with what is only worked out when it is asked for. */
 public final class InspectAnswer {
@@ -41,5 +52,43 @@ public final class InspectAnswer {
                     .ifPresent(s -> out.add(new InRoom(roomC, s.water().meanC(), s.caseC())));
         }
         return out;
+    }
+
+    /** How it warms up and what happens when something stops; empty where it finds no steady state. */
+    public Optional<WarmUp> warmUp() {
+        double reservoirML = inspection
+                .build()
+                .chosen()
+                .find(Role.RESERVOIR, Reservoir.class)
+                .map(Reservoir::coolantML)
+                .orElse(0.0);
+        return WarmUp.of(inspection.model(), inspection.machine(), reservoirML);
+    }
+
+    /** What small changes do to the coolant. */
+    public List<Effect> sensitivities() {
+        return Sensitivities.of(inspection.model(), inspection.machine());
+    }
+
+    /** Temperature and noise over the brief's grid of duties, full duty first. */
+    public List<SpeedPoint> curve() {
+        int step = inspection.fitCase().brief().terms().dutyStepPercent();
+        List<Integer> duties = new ArrayList<>();
+        for (int duty = 100; duty > 0; duty -= step) {
+            duties.add(duty);
+        }
+        return Speeds.curve(inspection.model(), inspection.machine(), duties);
+    }
+
+    /** The quietest duties that hold the brief's limits, each mount and the pump by itself; empty where none do. */
+    public Optional<Quiet> quietest() {
+        BriefLimits limits = inspection.fitCase().brief().limits();
+        return Speeds.quietest(
+                inspection.model(),
+                inspection.machine(),
+                new SpeedLimits(
+                        limits.coolantMaxC(),
+                        limits.heat().orElse(BriefLimits.HeatLimits.NONE),
+                        inspection.fitCase().catalog().practice()));
     }
 }

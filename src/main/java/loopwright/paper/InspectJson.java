@@ -47,6 +47,7 @@ public final class InspectJson implements InspectPaper {
         json.put("loop", loop(in));
         json.put("sound", sounds(in));
         json.put("uncertain_inputs", doubts(in));
+        InspectStudyJson.put(json, answer);
         json.put("next_steps", steps(answer));
         json.close();
         answers.end();

@@ -7,7 +7,9 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import loopwright.fit.FitCase;
@@ -28,6 +30,9 @@ import loopwright.rank.BuildWalk.Look;
  * and coolest of it, taken together, is already beaten.
  */
 public final class RankSearch {
+
+    /** Mod sets that a first look takes of each group: the smallest. Only speed depends on it. */
+    private static final int SCOUTED_SETS = 24;
 
     private final FitCase fitCase;
     private final FitWish wish;
@@ -69,7 +74,9 @@ public final class RankSearch {
         List<List<FoundLayout>> groups = work.inOrder(fits.fits());
         Unbeaten scout = new Unbeaten();
         for (List<FoundLayout> alike : groups) {
-            for (ModSet mods : interrupted.getAsBoolean() ? List.<ModSet>of() : work.setsFor(alike)) {
+            for (ModSet mods : interrupted.getAsBoolean()
+                    ? List.<ModSet>of()
+                    : work.setsFor(alike).stream().limit(SCOUTED_SETS).toList()) {
                 walk.walk(alike, work.done(mods), scout, Look.FIRST);
             }
         }
@@ -172,10 +179,18 @@ public final class RankSearch {
         }
 
         private List<ModSet> findSets(List<FoundLayout> alike) {
-            return valid.stream()
-                    .filter(set ->
-                            alike.stream().anyMatch(f -> f.needed().stream().anyMatch(n -> n.isSubsetOf(set))))
-                    .toList();
+            Set<ModSet> needed = new TreeSet<>();
+            alike.forEach(f -> needed.addAll(f.needed()));
+            List<ModSet> out = new ArrayList<>();
+            for (ModSet set : valid) {
+                for (ModSet one : needed) {
+                    if (one.isSubsetOf(set)) {
+                        out.add(set);
+                        break;
+                    }
+                }
+            }
+            return List.copyOf(out);
         }
 
         Build.Done done(ModSet mods) {
