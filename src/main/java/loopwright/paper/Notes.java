@@ -20,9 +20,9 @@ final class Notes {
     /** Under ranked builds. */
     static List<String> underRank(Origin origin) {
         return List.of(
-                "Temperatures: steady state at full load, fans as fast as the noise limit lets them; +- is one standard",
-                "deviation. A grille of small holes resists more than the formula says. Noise: fans and pump only; read",
-                "the differences, absolute levels are weak. inspect --build KEY shows one build in full.",
+                "Temperatures: steady state at full load, fans as fast as the noise limit lets them; +- is one",
+                "standard deviation. A grille of small holes resists more than the formula says. Noise: fans and",
+                "pump only; read the differences, absolute levels are weak. inspect --build KEY: one build in full.",
                 "Dimensions are nominal: measure before cutting. Cutting, spraying, mains power and coolant can",
                 "hurt: local codes, the makers' sheets and licensed practice rule.",
                 origin.line());
@@ -31,11 +31,11 @@ final class Notes {
     /** Under a build in full. */
     static List<String> underInspect(Origin origin) {
         return List.of(
-                "Steady state at full load; +- is one standard deviation, in differences with what both share counted",
-                "once. Left out: warm air that a mount draws in again, tones, the supply's own fan. A grille of small",
-                "holes resists more than the formula says. Steps fit but need not keep the brief's limits. Dimensions",
-                "are nominal: measure before cutting. Cutting, spraying, mains power and coolant can hurt: local codes,",
-                "the makers' sheets and licensed practice rule.",
+                "Steady state at full load; +- is one standard deviation, in differences with what both share",
+                "counted once. Left out: warm air that a mount draws in again, tones, the supply's own fan. A grille",
+                "of small holes resists more than the formula says. Steps fit but need not keep the brief's limits.",
+                "Dimensions are nominal: measure before cutting. Cutting, spraying, mains power and coolant can",
+                "hurt: local codes, the makers' sheets and licensed practice rule.",
                 origin.line());
     }
 

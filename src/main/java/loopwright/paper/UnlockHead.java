@@ -39,7 +39,7 @@ final class UnlockHead {
         return heat + "; as delivered the coolant gets "
                 + (overRoomK.isPresent()
                         ? Kelvin.text(overRoomK.getAsDouble()) + Kelvin.plusMinus(answer.asDeliveredBand())
-                                + " K over the room, an estimate from rated conductance."
+                                + " K over the room in steady state."
                         : "no radiator, so there is no temperature.");
     }
 }
