@@ -97,20 +97,20 @@ public final class Comparison {
                 OptionalDouble.of(band.halfK()));
     }
 
-    /** Parts under blocks that both have; a block's own scatter counts unless both have the same. */
+    /** Parts under blocks that both have. */
     private void junctions(List<Row> out) {
         Map<String, Inspection.Hot> there = new TreeMap<>();
         second.junctions().forEach(h -> there.put(h.name(), h));
         for (Inspection.Hot hot : first.junctions()) {
             Inspection.Hot other = there.get(hot.name());
             if (other != null) {
-                Band shared = second.swings().less(first.swings(), Steady::coolantOverRoomK);
-                double own = Inspection.BLOCK_SCATTER * (other.stepK() - hot.stepK());
+                Band band = second.swings()
+                        .less(first.swings(), second.temperatureOf(hot.name()), first.temperatureOf(hot.name()));
                 out.add(new Row(
                         hot.name().replace(" block", "") + ", C",
                         hot.temperatureC(),
                         other.temperatureC(),
-                        OptionalDouble.of(Math.sqrt(shared.halfK() * shared.halfK() + own * own))));
+                        OptionalDouble.of(band.halfK())));
             }
         }
     }

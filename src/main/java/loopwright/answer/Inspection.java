@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import loopwright.catalog.standard.Practice;
 import loopwright.fit.FitCase;
 import loopwright.fit.Witness;
 import loopwright.loop.Band;
@@ -24,9 +25,6 @@ import loopwright.rank.RankResult.Ranked;
 
 /** One build in full: its state, how sure that is, and where everything stands. */
 public final class Inspection {
-
-    /** What the resistance of a block at rated flow may be off by, relative standard. ASSUMED, see physics/assumptions.md. */
-    static final double BLOCK_SCATTER = 0.10;
 
     private final FitCase fitCase;
     private final Build build;
@@ -98,22 +96,24 @@ public final class Inspection {
     /** Parts under blocks. */
     public List<Hot> junctions() {
         List<Hot> out = new ArrayList<>();
-        List<Junctions.Junction> all = junctions(state());
-        for (int i = 0; i < all.size(); i++) {
-            int at = i;
-            double swing = swings.plusMinus(s -> junctions(s).get(at).temperatureC());
-            double own = BLOCK_SCATTER * all.get(i).stepK();
+        for (Junctions.Junction one : Junctions.of(machine(), state(), practice())) {
             out.add(new Hot(
-                    all.get(i).name(),
-                    all.get(i).temperatureC(),
-                    all.get(i).stepK(),
-                    Math.sqrt(swing * swing + own * own)));
+                    one.name(), one.temperatureC(), one.stepK(), swings.plusMinusOf(temperatureOf(one.name()))));
         }
         return out;
     }
 
-    private List<Junctions.Junction> junctions(Steady state) {
-        return Junctions.of(machine(), state, fitCase.catalog().practice());
+    /** The temperature of a part under a block that there is. */
+    Swings.Figure temperatureOf(String block) {
+        return (state, nudge) -> Junctions.of(machine(), state, practice(), nudge).stream()
+                .filter(j -> j.name().equals(block))
+                .findFirst()
+                .orElseThrow()
+                .temperatureC();
+    }
+
+    private Practice practice() {
+        return fitCase.catalog().practice();
     }
 
     /**

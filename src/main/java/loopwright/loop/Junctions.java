@@ -22,11 +22,18 @@ public final class Junctions {
 
     /** The parts under blocks, in loop order. */
     public static List<Junction> of(Machine machine, Steady state, Practice practice) {
+        return of(machine, state, practice, Nudge.NONE);
+    }
+
+    /** The same with an input off its value: a part's heat and a block's resistance act on the step, too. */
+    public static List<Junction> of(Machine machine, Steady state, Practice practice, Nudge nudge) {
         List<Junction> out = new ArrayList<>();
         for (Machine.BlockAt block : machine.water().blocks()) {
             for (Steady.Stop stop : state.stops()) {
                 if (stop.name().equals(block.name())) {
                     double step = block.heatW()
+                            * nudge.factor(Scatter.heat(block.part()), Scatter.HEAT)
+                            * nudge.factor(Scatter.block(block), Scatter.BLOCK)
                             * resistanceKPerW(
                                     block.flow().resistanceKPerW(),
                                     stop.flowM3PerS(),

@@ -44,6 +44,9 @@ final class Scatter {
     /** A pump's head against its sheet. ASSUMED. */
     static final double PUMP = 0.05;
 
+    /** Resistance of a block against its sheet. ASSUMED. */
+    static final double BLOCK = 0.10;
+
     static final String FINS_NAME = "heat transfer of louvred fins";
     static final String CORE_LOSS_NAME = "pressure loss of louvred fins";
     static final String PATH_NAME = "loss of plates, slots and gaps";
@@ -68,6 +71,11 @@ final class Scatter {
         return "heat of " + part;
     }
 
+    /** A block, told by the part it is on and its rated resistance. */
+    static String block(Machine.BlockAt block) {
+        return "block of " + block.flow().resistanceKPerW() + " K/W on " + block.part();
+    }
+
     static String pump(String id) {
         return "pump " + id;
     }
@@ -81,7 +89,10 @@ final class Scatter {
             mount.radiator().ifPresent(r -> out.add(radiator(r.radiator().id())));
         }
         machine.openings().forEach(v -> out.add(opening(v.name())));
-        machine.water().blocks().forEach(b -> out.add(heat(b.part())));
+        for (Machine.BlockAt block : machine.water().blocks()) {
+            out.add(heat(block.part()));
+            out.add(block(block));
+        }
         out.add(pump(machine.water().pump().pump().id()));
         return out;
     }

@@ -51,18 +51,36 @@ public final class Swings {
         return state;
     }
 
+    /**
+     * A figure of a machine that hangs on uncertain inputs besides what they do to its state, like a block's resistance.
+     */
+    @FunctionalInterface
+    public interface Figure {
+        /** The figure in a state, with an input off its value. */
+        double of(Steady state, Nudge nudge);
+    }
+
     /** What each input does to a figure when it is one standard deviation up, by input. */
     public Map<String, Double> effects(ToDoubleFunction<Steady> figure) {
-        double value = figure.applyAsDouble(state);
+        return effectsOf((s, n) -> figure.applyAsDouble(s));
+    }
+
+    private Map<String, Double> effectsOf(Figure figure) {
+        double value = figure.of(state, Nudge.NONE);
         Map<String, Double> out = new TreeMap<>();
-        swung.forEach((input, s) -> out.put(input, figure.applyAsDouble(s) - value));
+        swung.forEach((input, s) -> out.put(input, figure.of(s, Nudge.of(input)) - value));
         return out;
     }
 
     /** A figure's standard uncertainty. */
     public double plusMinus(ToDoubleFunction<Steady> figure) {
+        return plusMinusOf((s, n) -> figure.applyAsDouble(s));
+    }
+
+    /** The same of a figure that hangs on uncertain inputs besides. */
+    public double plusMinusOf(Figure figure) {
         double sum = 0;
-        for (double effect : effects(figure).values()) {
+        for (double effect : effectsOf(figure).values()) {
             sum += effect * effect;
         }
         return Math.sqrt(sum);
@@ -75,16 +93,26 @@ public final class Swings {
 
     /** The band of a figure here less the same figure there. */
     public Band less(Swings other, ToDoubleFunction<Steady> figure) {
-        Map<String, Double> here = effects(figure);
-        Map<String, Double> there = other.effects(figure);
-        Set<String> inputs = new TreeSet<>(here.keySet());
-        inputs.addAll(there.keySet());
+        return less(other, (s, n) -> figure.applyAsDouble(s), (s, n) -> figure.applyAsDouble(s));
+    }
+
+    /**
+     * The band of a figure here less one there.
+     *
+     * @param here of this machine
+     * @param there of the other
+     */
+    public Band less(Swings other, Figure here, Figure there) {
+        Map<String, Double> ours = effectsOf(here);
+        Map<String, Double> theirs = other.effectsOf(there);
+        Set<String> inputs = new TreeSet<>(ours.keySet());
+        inputs.addAll(theirs.keySet());
         double sum = 0;
         for (String input : inputs) {
-            double effect = here.getOrDefault(input, 0.0) - there.getOrDefault(input, 0.0);
+            double effect = ours.getOrDefault(input, 0.0) - theirs.getOrDefault(input, 0.0);
             sum += effect * effect;
         }
-        double value = figure.applyAsDouble(state) - figure.applyAsDouble(other.state);
+        double value = here.of(state, Nudge.NONE) - there.of(other.state, Nudge.NONE);
         return Band.around(value, Math.sqrt(sum));
     }
 }

@@ -150,6 +150,13 @@ class CheckAcrossItemsTest {
     }
 
     @Test
+    void efficiencyLoadsRise(@TempDir Path folder) {
+        assertThat(broken(folder, "catalogs/supplies.yaml", "load_percent: 50", "load_percent: 20"))
+                .containsExactly("catalogs/supplies.yaml:19:26: supply \"s-1\": output.efficiency[1].load_percent:"
+                        + " found 20 after 20, allowed a load that rises from point to point");
+    }
+
+    @Test
     void halvesAreExact(@TempDir Path folder) {
         assertThat(broken(folder, "catalogs/radiators.yaml", "width_mm: 144", "width_mm: 144.01"))
                 .containsExactly(

@@ -17,6 +17,7 @@ public final class Checks {
             new MeasuredHeatIsPossible(),
             new HalvesAreExact(),
             new GlycolIsSaidOnce(),
+            new EfficiencyLoadsRise(),
             new StandardsCoverParts(),
             new PrerequisitesEnd(),
             new PrerequisitesAreAllowed(),
