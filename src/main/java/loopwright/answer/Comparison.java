@@ -7,7 +7,10 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
+import loopwright.catalog.part.Part;
+import loopwright.fit.rules.Role;
 import loopwright.loop.Band;
+import loopwright.loop.Machine;
 import loopwright.loop.Steady;
 import loopwright.quantity.Units;
 import loopwright.rank.Build;
@@ -105,7 +108,10 @@ public final class Comparison {
             Inspection.Hot other = there.get(hot.name());
             if (other != null) {
                 Band shared = second.swings().less(first.swings(), Steady::coolantOverRoomK);
-                double own = Inspection.BLOCK_SCATTER * (other.stepK() - hot.stepK());
+                double apartK = block(first, hot.name()).equals(block(second, hot.name()))
+                        ? other.stepK() - hot.stepK()
+                        : Math.sqrt(hot.stepK() * hot.stepK() + other.stepK() * other.stepK());
+                double own = Inspection.BLOCK_SCATTER * apartK;
                 out.add(new Row(
                         hot.name().replace(" block", "") + ", C",
                         hot.temperatureC(),
@@ -113,6 +119,23 @@ public final class Comparison {
                         OptionalDouble.of(Math.sqrt(shared.halfK() * shared.halfK() + own * own))));
             }
         }
+    }
+
+    /** Id of the part with the block: the processor's block, or the card, which has its own. */
+    private static String block(Inspection inspection, String name) {
+        if (name.equals(Machine.PROCESSOR)) {
+            return inspection
+                    .build()
+                    .chosen()
+                    .find(Role.BLOCK, Part.class)
+                    .map(Part::id)
+                    .orElse("");
+        }
+        return inspection.machine().water().blocks().stream()
+                .filter(b -> b.name().equals(name))
+                .map(Machine.BlockAt::part)
+                .findFirst()
+                .orElse("");
     }
 
     /** What parts, mods and ways to blow only one of them has: first, then second. */
