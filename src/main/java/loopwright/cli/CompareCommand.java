@@ -78,15 +78,16 @@ final class CompareCommand implements Callable<Integer> {
             a.ifPresent(found -> missing.remove(first));
             b.ifPresent(found -> missing.remove(second));
         }
-        boolean stopped = stopper.because().isPresent();
+        if (stopper.because().isPresent()) {
+            paper.stopped("Stopped before both builds were found.");
+            return ExitCode.INCOMPLETE;
+        }
         paper.nothing(
-                stopped
-                        ? "Stopped before both builds were found."
-                        : missing.isEmpty()
-                                ? "The two builds are of different cases: compare puts builds of one case side by side."
-                                : "No build has the key " + String.join(", nor ", missing)
-                                        + ": rank prints the keys of this brief and catalogue.");
-        return stopped ? ExitCode.INCOMPLETE : ExitCode.NO;
+                missing.isEmpty()
+                        ? "The two builds are of different cases: compare puts builds of one case side by side."
+                        : "No build has the key " + String.join(", nor ", missing)
+                                + ": rank prints the keys of this brief and catalogue.");
+        return ExitCode.NO;
     }
 
     private ComparePaper paper(Origin origin) {

@@ -24,6 +24,7 @@ import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** One build in full. */
@@ -67,6 +68,9 @@ final class InspectCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (which.build.isEmpty() && which.layout.isEmpty()) {
+            throw new ParameterException(spec.commandLine(), "say which build: --build KEY or --layout KEY");
+        }
         which.build.ifPresent(about::requireKey);
         which.layout.ifPresent(about::requireKey);
         Asked asked = about.read();
@@ -82,9 +86,12 @@ final class InspectCommand implements Callable<Integer> {
                 return ExitCode.ANSWERED;
             }
         }
-        boolean stopped = stopper.because().isPresent();
-        paper.nothing(stopped ? "Stopped before the build was found." : none());
-        return stopped ? ExitCode.INCOMPLETE : ExitCode.NO;
+        if (stopper.because().isPresent()) {
+            paper.stopped("Stopped before the build was found.");
+            return ExitCode.INCOMPLETE;
+        }
+        paper.nothing(none());
+        return ExitCode.NO;
     }
 
     private Optional<Ranked> find(FitCase fitCase, Halt halt) {

@@ -47,8 +47,11 @@ public final class CompareJson implements ComparePaper {
 
     @Override
     public void nothing(String why) {
-        answers.begin();
-        json.item(Map.of("complete", true, "found", false, "why", why));
-        answers.end();
+        answers.nothing(why);
+    }
+
+    @Override
+    public void stopped(String why) {
+        answers.stopped(why);
     }
 }

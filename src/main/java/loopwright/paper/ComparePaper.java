@@ -10,4 +10,9 @@ public interface ComparePaper {
 
     /** Says that one of them is not there, and why. */
     void nothing(String why);
+
+    /** Says that the search was stopped before it could tell. */
+    default void stopped(String why) {
+        nothing(why);
+    }
 }

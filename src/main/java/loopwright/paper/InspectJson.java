@@ -55,9 +55,12 @@ public final class InspectJson implements InspectPaper {
 
     @Override
     public void nothing(String why) {
-        answers.begin();
-        json.item(Map.of("complete", true, "found", false, "why", why));
-        answers.end();
+        answers.nothing(why);
+    }
+
+    @Override
+    public void stopped(String why) {
+        answers.stopped(why);
     }
 
     private static List<Map<String, Object>> checklist(Inspection in) {

@@ -10,4 +10,9 @@ public interface InspectPaper {
 
     /** Says that there is no such build, and why. */
     void nothing(String why);
+
+    /** Says that the search was stopped before it could tell. */
+    default void stopped(String why) {
+        nothing(why);
+    }
 }

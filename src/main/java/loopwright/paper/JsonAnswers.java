@@ -1,5 +1,7 @@
 package loopwright.paper;
 
+import java.util.Map;
+
 /** What every JSON answer has round it: where it came from, and a list with an answer a chassis. */
 final class JsonAnswers {
 
@@ -36,6 +38,26 @@ final class JsonAnswers {
                 .put("program", origin.program())
                 .put("catalog", origin.catalog())
                 .put("brief", origin.brief());
+    }
+
+    /** The whole answer where there is nothing to show. */
+    void nothing(String why) {
+        none(true, why);
+    }
+
+    /** The whole answer where the search was stopped before there was anything to show. */
+    void stopped(String why) {
+        none(false, why);
+    }
+
+    private void none(Object complete, String why) {
+        begin();
+        Map<String, Object> one = Json.object();
+        one.put("complete", complete);
+        one.put("found", false);
+        one.put("why", why);
+        json.item(one);
+        end();
     }
 
     void end() {
