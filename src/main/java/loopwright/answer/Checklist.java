@@ -7,7 +7,9 @@ import java.util.OptionalDouble;
 import loopwright.catalog.brief.Brief;
 import loopwright.catalog.brief.BriefLimits;
 import loopwright.catalog.brief.Choice;
+import loopwright.catalog.part.GraphicsCard;
 import loopwright.catalog.part.Part;
+import loopwright.catalog.part.Processor;
 import loopwright.fit.Layout.Stack;
 import loopwright.fit.rules.Role;
 import loopwright.geometry.Verdict;
@@ -69,6 +71,15 @@ public final class Checklist {
         choice("processor block", brief.parts().processorBlock(), Role.BLOCK);
         brief.parts().supply().ifPresent(c -> choice("supply", c, Role.SUPPLY));
         brief.loop().pumps().ifPresent(c -> choice("pump", c, Role.PUMP));
+        brief.loop()
+                .reservoirs()
+                .filter(c -> build.chosen().find(Role.RESERVOIR, Part.class).isPresent())
+                .ifPresent(c -> choice("reservoir", c, Role.RESERVOIR));
+        brief.loop().radiators().ifPresent(c -> all("radiators", c, radiators()));
+        brief.loop().fans().ifPresent(c -> all("fans", c, fans()));
+        Machine.Water water = inspection.machine().water();
+        all("which tube", brief.loop().tube(), List.of(water.runs().tube().id()));
+        all("which coolant", brief.loop().coolant(), List.of(water.coolant().id()));
         if (!brief.parts().drives().isEmpty()) {
             String drives = String.join(", ", brief.parts().drives());
             add("drives", drives, drives, OptionalDouble.empty(), Kept.KEPT);
@@ -81,8 +92,44 @@ public final class Checklist {
                 ? wish.performanceMin().map(f -> "at least class " + f).orElse("any")
                 : String.join(" or ", wish.anyOf());
         boolean kept = part.isPresent()
-                && (wish.anyOf().isEmpty() || wish.anyOf().contains(part.get().id()));
+                && (wish.anyOf().isEmpty() || wish.anyOf().contains(part.get().id()))
+                && performance(part.get()) >= wish.performanceMin().orElse(0);
         add(line, wanted, part.map(Part::id).orElse("none"), OptionalDouble.empty(), kept ? Kept.KEPT : Kept.BROKEN);
+    }
+
+    /** How fast a part is, on our own scale; a part without a figure is as fast as any. */
+    private static int performance(Part part) {
+        if (part instanceof Processor processor) {
+            return processor.performance();
+        }
+        return part instanceof GraphicsCard card ? card.performance() : Integer.MAX_VALUE;
+    }
+
+    private List<String> radiators() {
+        return inspection.machine().mounts().stream()
+                .flatMap(m -> m.radiator().stream())
+                .map(r -> r.radiator().id())
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
+    private List<String> fans() {
+        return inspection.machine().mounts().stream()
+                .map(m -> m.fans().fan().id())
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
+    private void all(String line, Choice wish, List<String> ids) {
+        boolean kept = wish.anyOf().isEmpty() || wish.anyOf().containsAll(ids);
+        add(
+                line,
+                wish.anyOf().isEmpty() ? "any" : "any of " + wish.anyOf().size(),
+                String.join(", ", ids),
+                OptionalDouble.empty(),
+                kept(kept));
     }
 
     private void limits() {

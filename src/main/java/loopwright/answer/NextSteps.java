@@ -52,15 +52,15 @@ public final class NextSteps {
         this.inspection = inspection;
         List<Step> all = new ArrayList<>();
         for (Neighbour neighbour : new Neighbours(inspection.fitCase(), inspection.model()).of(inspection.build())) {
-            all.add(step(neighbour));
+            Swings.find(inspection.model(), neighbour.build().machine())
+                    .ifPresent(changed -> all.add(step(neighbour, changed)));
         }
         this.steps = List.copyOf(all);
     }
 
-    private Step step(Neighbour neighbour) {
+    private Step step(Neighbour neighbour, Swings changed) {
         Build.Outcome now = inspection.build().outcome();
         Build.Outcome then = neighbour.build().outcome();
-        Swings changed = Swings.of(inspection.model(), neighbour.build().machine());
         return new Step(
                 neighbour.kind(),
                 neighbour.what(),

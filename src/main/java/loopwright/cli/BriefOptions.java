@@ -94,8 +94,7 @@ final class BriefOptions {
     /** Refuses what cannot be the key of a layout. */
     void requireKey(String key) {
         if (!key.matches("[2-9a-z]{5}-[2-9a-z]{5}")) {
-            throw new ParameterException(
-                    spec.commandLine(), "a layout's key reads like 4eiwb-4iu6c, not \"" + key + "\"");
+            throw new ParameterException(spec.commandLine(), "a key reads like 4eiwb-4iu6c, not \"" + key + "\"");
         }
     }
 

@@ -81,7 +81,9 @@ final class InspectCommand implements Callable<Integer> {
             Progress progress = Progress.on(spec.commandLine().getErr(), "builds in " + chassis.id());
             Optional<Ranked> found = find(fitCase, progress.around(stopper));
             progress.end();
-            if (found.isPresent()) {
+            boolean sure =
+                    which.build.isPresent() || stopper.because().isEmpty(); // a stopped search may miss cooler ones
+            if (found.isPresent() && sure) {
                 paper.write(new InspectAnswer(new Inspection(fitCase, found.get())));
                 return ExitCode.ANSWERED;
             }

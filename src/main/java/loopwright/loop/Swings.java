@@ -1,6 +1,7 @@
 package loopwright.loop;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -36,6 +37,19 @@ public final class Swings {
             swung.put(input, steady(model, machine, Nudge.of(input)));
         }
         return new Swings(steady(model, machine, Nudge.NONE), swung);
+    }
+
+    /** The swings of a machine; empty where it, or it with an input off, finds no steady state. */
+    public static Optional<Swings> find(MachineModel model, Machine machine) {
+        Map<String, Steady> swung = new TreeMap<>();
+        for (String input : Scatter.inputs(machine)) {
+            Optional<Steady> state = model.solve(machine, Nudge.of(input)).found();
+            if (state.isEmpty()) {
+                return Optional.empty();
+            }
+            swung.put(input, state.get());
+        }
+        return model.solve(machine).found().map(state -> new Swings(state, swung));
     }
 
     private static Steady steady(MachineModel model, Machine machine, Nudge nudge) {

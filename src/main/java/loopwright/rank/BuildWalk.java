@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import loopwright.catalog.brief.BriefLimits;
 import loopwright.fit.FitQuery;
 import loopwright.fit.FoundLayout;
 import loopwright.fit.Layout;
@@ -47,7 +48,8 @@ final class BuildWalk {
                 .max()
                 .orElse(0);
         this.loudest = cores.stream().max(Comparator.comparing(Core::sound)).orElseThrow();
-        this.thermal = new Thermal(query.fitCase(), model);
+        this.thermal = new Thermal(
+                query.fitCase(), model, query.fitCase().brief().limits().heat().orElse(BriefLimits.HeatLimits.NONE));
         this.vents = new Vents(query.fitCase(), model);
         this.plans = new AirPlans(query);
         this.bounds = new Bounds(query.fitCase(), blowings);

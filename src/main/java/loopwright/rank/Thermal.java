@@ -26,10 +26,15 @@ final class Thermal {
     private final BriefLimits.HeatLimits limits;
     private final Map<Asked, InAir> known = new HashMap<>();
 
-    Thermal(FitCase fitCase, MachineModel model) {
+    /**
+     * Temperatures of a case's builds.
+     *
+     * @param limits what parts and the air inside may reach
+     */
+    Thermal(FitCase fitCase, MachineModel model, BriefLimits.HeatLimits limits) {
         this.fitCase = fitCase;
         this.model = model;
-        this.limits = fitCase.brief().limits().heat().orElse(BriefLimits.HeatLimits.NONE);
+        this.limits = limits;
     }
 
     private record Asked(List<Blowing> blowings, Openings openings) {}

@@ -3,6 +3,7 @@ package loopwright.rank;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import loopwright.catalog.brief.BriefLimits;
 import loopwright.fit.FitCase;
 import loopwright.fit.FitQuery;
 import loopwright.fit.FitWish;
@@ -39,7 +40,7 @@ final class Workbench {
                 cores.stream().map(c -> c.heat().water()).distinct().toList(),
                 fitCase.brief().limits().coolantMaxC());
         this.blowings = new Blowings(fitCase, model, water);
-        this.thermal = new Thermal(fitCase, model);
+        this.thermal = new Thermal(fitCase, model, BriefLimits.HeatLimits.NONE);
         this.vents = new Vents(fitCase, model);
         this.bounds = new Bounds(fitCase, blowings);
     }

@@ -10,6 +10,7 @@ import java.util.Random;
 import loopwright.catalog.Catalog;
 import loopwright.catalog.CatalogReader;
 import loopwright.catalog.brief.Brief;
+import loopwright.catalog.brief.BriefLimits;
 import loopwright.fit.FitCase;
 import loopwright.fit.FitQuery;
 import loopwright.fit.FitSearch;
@@ -64,7 +65,7 @@ class AirBoundsTest {
             this.blowings = new Blowings(query.fitCase(), model, water);
             this.bounds = new Bounds(query.fitCase(), blowings);
             this.vents = new Vents(query.fitCase(), model);
-            this.thermal = new Thermal(query.fitCase(), model);
+            this.thermal = new Thermal(query.fitCase(), model, BriefLimits.HeatLimits.NONE);
         }
 
         /** A bound, and the temperature it is of; empty where that is hotter than any build may be. */
