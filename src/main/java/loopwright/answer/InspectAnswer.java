@@ -3,10 +3,15 @@ package loopwright.answer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import loopwright.catalog.brief.BriefLimits;
 import loopwright.catalog.part.Reservoir;
 import loopwright.fit.rules.Role;
+import loopwright.loop.Duty;
+import loopwright.loop.Machine;
+import loopwright.loop.Steady;
+import loopwright.loop.Swings;
 import loopwright.loop.study.Effect;
 import loopwright.loop.study.Quiet;
 import loopwright.loop.study.Sensitivities;
@@ -40,8 +45,8 @@ public final class InspectAnswer {
         return steps.get();
     }
 
-    /** The coolant in a room; empty where nothing is steady. */
-    public record InRoom(double roomC, double coolantC, double caseC) {}
+    /** The coolant and the air inside in a room, each with its standard uncertainty. */
+    public record InRoom(double roomC, double coolantC, double coolantK, double caseC, double caseK) {}
 
     /** The same build in other rooms. */
     public List<InRoom> rooms() {
@@ -49,7 +54,12 @@ public final class InspectAnswer {
         for (double roomC : ROOMS_C) {
             inspection
                     .inRoom(roomC)
-                    .ifPresent(s -> out.add(new InRoom(roomC, s.water().meanC(), s.caseC())));
+                    .ifPresent(s -> out.add(new InRoom(
+                            roomC,
+                            s.state().water().meanC(),
+                            s.plusMinus(Steady::coolantOverRoomK),
+                            s.state().caseC(),
+                            s.plusMinus(Steady::caseOverRoomK))));
         }
         return out;
     }
@@ -70,14 +80,41 @@ public final class InspectAnswer {
         return Sensitivities.of(inspection.model(), inspection.machine());
     }
 
+    /**
+     * A duty of the curve.
+     *
+     * @param coolantK standard uncertainty of the coolant; absent where it finds no steady state
+     */
+    public record AtDuty(SpeedPoint point, OptionalDouble coolantK) {}
+
     /** Temperature and noise over the brief's grid of duties, full duty first. */
-    public List<SpeedPoint> curve() {
+    public List<AtDuty> curve() {
         int step = inspection.fitCase().brief().terms().dutyStepPercent();
         List<Integer> duties = new ArrayList<>();
-        for (int duty = 100; duty > 0; duty -= step) {
+        for (int duty = FULL_PERCENT; duty > 0; duty -= step) {
             duties.add(duty);
         }
-        return Speeds.curve(inspection.model(), inspection.machine(), duties);
+        List<AtDuty> out = new ArrayList<>();
+        for (SpeedPoint point : Speeds.curve(inspection.model(), inspection.machine(), duties)) {
+            out.add(new AtDuty(point, plusMinus(point.dutyPercent())));
+        }
+        return out;
+    }
+
+    /** Full duty, percent. */
+    private static final int FULL_PERCENT = 100;
+
+    private OptionalDouble plusMinus(int dutyPercent) {
+        Machine machine = inspection.machine();
+        Machine slower = new Machine(
+                machine.site(),
+                machine.mounts().stream().map(m -> m.at(new Duty(dutyPercent))).toList(),
+                machine.openings(),
+                machine.water(),
+                machine.caseHeatW());
+        return Swings.find(inspection.model(), slower)
+                .map(s -> OptionalDouble.of(s.plusMinus(Steady::coolantOverRoomK)))
+                .orElse(OptionalDouble.empty());
     }
 
     /** The quietest duties that hold the brief's limits, each mount and the pump by itself; empty where none do. */

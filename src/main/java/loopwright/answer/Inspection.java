@@ -187,7 +187,7 @@ public final class Inspection {
     }
 
     /** The same machine in another room; empty where it has no steady state there. */
-    public Optional<Steady> inRoom(double roomC) {
-        return Sites.inRoom(fitCase, roomC).solve(machine().inRoom(roomC)).found();
+    public Optional<Swings> inRoom(double roomC) {
+        return Swings.find(Sites.inRoom(fitCase, roomC), machine().inRoom(roomC));
     }
 }

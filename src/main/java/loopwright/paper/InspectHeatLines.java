@@ -46,7 +46,11 @@ final class InspectHeatLines {
         out.addAll(table.lines(""));
         out.add("");
         Columns rooms = Columns.headed("room C", "coolant C", "air inside C");
-        answer.rooms().forEach(r -> rooms.row(one(r.roomC()), one(r.coolantC()), one(r.caseC())));
+        answer.rooms()
+                .forEach(r -> rooms.row(
+                        one(r.roomC()),
+                        one(r.coolantC()) + " +-" + one(r.coolantK()),
+                        one(r.caseC()) + " +-" + one(r.caseK())));
         out.addAll(rooms.lines(""));
         return out;
     }

@@ -117,7 +117,9 @@ public final class InspectJson implements InspectPaper {
             Map<String, Object> one = Json.object();
             one.put("room_C", Mm.rounded(r.roomC(), 1));
             one.put("coolant_C", Mm.rounded(r.coolantC(), 2));
+            one.put("coolant_plus_minus_K", Mm.rounded(r.coolantK(), 2));
             one.put("case_C", Mm.rounded(r.caseC(), 2));
+            one.put("case_plus_minus_K", Mm.rounded(r.caseK(), 2));
             out.add(one);
         });
         return out;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import loopwright.answer.InspectAnswer;
+import loopwright.answer.InspectAnswer.AtDuty;
 import loopwright.answer.Inspection.Source;
 import loopwright.loop.Machine;
 import loopwright.loop.study.Quiet;
@@ -35,19 +36,19 @@ final class InspectSoundLines {
     private static final int STEPS_SHOWN = 10;
 
     private static List<String> curve(InspectAnswer answer) {
-        List<SpeedPoint> points = answer.curve();
+        List<AtDuty> points = answer.curve();
         int every = Math.max(1, (points.size() + STEPS_SHOWN - 1) / STEPS_SHOWN);
         double roomC = answer.inspection().state().roomC();
         double nowDBA = RankWords.levelDBA(answer.inspection().build());
         Columns table = Columns.headed("all fans %", "coolant C", "dB(A)", "against now");
         for (int i = 0; i < points.size(); i += every) {
-            SpeedPoint point = points.get(i);
+            SpeedPoint point = points.get(i).point();
             double level = point.sound().levelDBA().orElse(0);
             table.row(
                     Integer.toString(point.dutyPercent()),
                     point.coolantOverRoomK().isPresent()
-                            ? Mm.rounded(roomC + point.coolantOverRoomK().getAsDouble(), 1)
-                                    .toPlainString()
+                            ? Mm.rounded(roomC + point.coolantOverRoomK().getAsDouble(), 1) + " +-"
+                                    + Mm.rounded(points.get(i).coolantK().orElse(0), 1)
                             : "none",
                     Mm.rounded(level, 1).toPlainString(),
                     RankWords.difference(level - nowDBA));

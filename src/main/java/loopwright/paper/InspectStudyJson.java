@@ -42,10 +42,12 @@ final class InspectStudyJson {
 
     private static List<Map<String, Object>> curve(InspectAnswer answer) {
         List<Map<String, Object>> out = new ArrayList<>();
-        for (SpeedPoint point : answer.curve()) {
+        for (InspectAnswer.AtDuty at : answer.curve()) {
+            SpeedPoint point = at.point();
             Map<String, Object> one = Json.object();
             one.put("duty_percent", point.dutyPercent());
             one.put("coolant_over_room_K", orNothing(point.coolantOverRoomK(), 2));
+            one.put("plus_minus_K", orNothing(at.coolantK(), 2));
             one.put("noise_dBA", orNothing(point.sound().levelDBA(), 1));
             out.add(one);
         }

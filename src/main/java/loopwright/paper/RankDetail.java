@@ -25,11 +25,16 @@ final class RankDetail {
         out.addAll(Lines.wrap(INDENT + "air:   ", AirWords.of(build)));
         out.addAll(Lines.wrap(INDENT + "tight: ", GapWords.tightest(ranked.witness())));
         out.addAll(Lines.wrap(INDENT + "parts: ", parts(build)));
-        String equal =
-                ranked.equal() == 1 ? "" : "; " + (ranked.equal() - 1) + " more builds cost the same and get as cool";
+        String equal = ranked.equal() == 1 ? "" : "; " + equal(ranked.equal() - 1);
         out.addAll(Lines.wrap(
                 INDENT + "key:   ", build.key() + ", layout " + build.layout().key() + equal));
         return out;
+    }
+
+    private static String equal(int others) {
+        return others == 1
+                ? "1 more build costs the same and gets as cool"
+                : others + " more builds cost the same and get as cool";
     }
 
     static String parts(Build build) {

@@ -38,7 +38,7 @@ final class BuildWalk {
     private final Bounds bounds;
     private final BuildLimits limits;
 
-    BuildWalk(FitQuery query, List<Core> cores, Blowings blowings, MachineModel model) {
+    BuildWalk(FitQuery query, List<Core> cores, Bounds bounds, MachineModel model) {
         this.query = query;
         this.cores = cores;
         this.ideal = Bounds.ideal(cores);
@@ -52,7 +52,7 @@ final class BuildWalk {
                 query.fitCase(), model, query.fitCase().brief().limits().heat().orElse(BriefLimits.HeatLimits.NONE));
         this.vents = new Vents(query.fitCase(), model);
         this.plans = new AirPlans(query);
-        this.bounds = new Bounds(query.fitCase(), blowings);
+        this.bounds = bounds;
         this.limits = BuildLimits.of(query.fitCase().brief().limits());
     }
 
@@ -84,11 +84,6 @@ final class BuildWalk {
 
     /** Layouts that stand, by the room that parts take. */
     private record Standing(Map<PartSet, List<Layout>> byRoom) {}
-
-    /** What bounds every build of a layout with a mod set. */
-    Goal.Bound bound(Layout layout, Build.Done done) {
-        return bounds.ofAnyAir(ideal, done, layout.stacks());
-    }
 
     /** How closely builds are looked at. */
     enum Look {
@@ -246,24 +241,5 @@ final class BuildWalk {
 
     private boolean hopeless(Task task, Goal.Bound bound) {
         return limits.exclude(bound) || task.goal().isHopeless(task.parts(), bound);
-    }
-
-    /** What a layout that could be had for less than a price fails by; empty when none could. */
-    Optional<String> whyNotCheaper(Layout layout, List<Build.Done> ways, long priceCents) {
-        Optional<String> why = Optional.empty();
-        for (Build.Done done : ways) {
-            for (int duty : bounds.dutiesPercent()) {
-                Goal.Bound bound = bounds.ofAnyAir(ideal, done, layout.stacks(), duty);
-                if (bound.priceCents() < priceCents) {
-                    String reason = limits.firstBroken(bound);
-                    // The coolest duty comes first. Too loud there and too hot once quiet is too loud once cool enough.
-                    boolean loud = why.filter(BuildLimits.TOO_LOUD::equals).isPresent();
-                    if (why.isEmpty() || (loud && !reason.equals(BuildLimits.TOO_HOT))) {
-                        why = Optional.of(reason);
-                    }
-                }
-            }
-        }
-        return why;
     }
 }

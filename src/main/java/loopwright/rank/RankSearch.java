@@ -69,7 +69,10 @@ public final class RankSearch {
                 model,
                 cores.stream().map(c -> c.heat().water()).distinct().toList(),
                 fitCase.brief().limits().coolantMaxC());
-        BuildWalk walk = new BuildWalk(query, cores, new Blowings(query.fitCase(), model, water), model);
+        Bounds bounds = new Bounds(query.fitCase(), new Blowings(query.fitCase(), model, water));
+        BuildWalk walk = new BuildWalk(query, cores, bounds, model);
+        Outlook outlook =
+                new Outlook(bounds, cores, BuildLimits.of(fitCase.brief().limits()));
         Work work = new Work(fitCase, query.validSets());
         List<List<FoundLayout>> groups = work.inOrder(fits.fits());
         Unbeaten scout = new Unbeaten();
@@ -84,7 +87,7 @@ public final class RankSearch {
         Best best = new Best(order, top);
         Optional<String> incomplete = fits.incompleteBecause();
         for (Goal goal : List.of(unbeaten, best)) {
-            for (List<FoundLayout> alike : goal == best ? work.byFigure(groups, walk, order) : groups) {
+            for (List<FoundLayout> alike : goal == best ? work.byFigure(groups, outlook, order) : groups) {
                 if (interrupted.getAsBoolean()) {
                     incomplete = Optional.of("interrupted");
                     break;
@@ -98,12 +101,12 @@ public final class RankSearch {
         unbeaten.dearestFirst().forEach(k -> front.add(ranked(query, k.build(), k.equal())));
         List<RankResult.Ranked> listed = new ArrayList<>();
         best.inOrder().forEach(b -> listed.add(ranked(query, b, 1)));
-        return new RankResult(fits, front, listed, cheaper(walk, work, groups, unbeaten), incomplete);
+        return new RankResult(fits, front, listed, cheaper(outlook, work, groups, unbeaten), incomplete);
     }
 
     /** Counts, by reason, the layouts that could be had for less than the cheapest build. */
     private static Map<String, Integer> cheaper(
-            BuildWalk walk, Work work, List<List<FoundLayout>> groups, Unbeaten unbeaten) {
+            Outlook outlook, Work work, List<List<FoundLayout>> groups, Unbeaten unbeaten) {
         long cheapest = unbeaten.dearestFirst().stream()
                 .mapToLong(k -> k.build().outcome().priceCents())
                 .min()
@@ -112,7 +115,7 @@ public final class RankSearch {
         for (List<FoundLayout> alike : groups) {
             FoundLayout first = alike.get(0);
             List<Build.Done> ways = first.needed().stream().map(work::done).toList();
-            walk.whyNotCheaper(first.layout(), ways, cheapest)
+            outlook.whyNotCheaper(first.layout(), ways, cheapest)
                     .ifPresent(why -> out.merge(why, alike.size(), Integer::sum));
         }
         return out;
@@ -151,12 +154,13 @@ public final class RankSearch {
         }
 
         /** Likely first ones of an order first. */
-        List<List<FoundLayout>> byFigure(List<List<FoundLayout>> groups, BuildWalk walk, Order order) {
+        List<List<FoundLayout>> byFigure(List<List<FoundLayout>> groups, Outlook outlook, Order order) {
             IdentityHashMap<List<FoundLayout>, Long> figures = new IdentityHashMap<>();
             for (List<FoundLayout> alike : groups) {
                 long least = Long.MAX_VALUE;
                 for (ModSet needed : alike.get(0).needed()) {
-                    least = Math.min(least, order.figure(walk.bound(alike.get(0).layout(), done(needed))));
+                    least = Math.min(
+                            least, order.figure(outlook.bound(alike.get(0).layout(), done(needed))));
                 }
                 figures.put(alike, least);
             }

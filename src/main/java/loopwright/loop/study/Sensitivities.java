@@ -18,7 +18,8 @@ import loopwright.quantity.Units;
  * <p><b>Units.</b> K for the step that is told with it.
  *
  * <p><b>Valid for</b> the machine as it is: each effect is a difference of two solves, not a slope, and two of them together do not
- * add. Changes that cannot be made (fans at full speed, open panels, the longest radiators) are left out. A changed radiator is
+ * add. Changes that cannot be made (open panels, the longest radiators) are left out; fans at full
+ * speed are told slower. A changed radiator is
  * a copy with the same fins, tubes and coolant loss; what a bench measured of it is left out on both sides of the difference.
  *
  * <p><b>Accuracy.</b> Right in sign and order; what is shared on both sides, the correlations' scatter, mostly falls out.
@@ -27,6 +28,9 @@ public final class Sensitivities {
 
     /** Fans this much faster, dimensionless. */
     static final double FASTER = 1.1;
+
+    /** Fans at full speed this much slower, dimensionless. */
+    static final double SLOWER = 0.9;
 
     /** Panels this much opener, share of the face. */
     static final double OPENER = 0.1;
@@ -70,35 +74,31 @@ public final class Sensitivities {
     }
 
     private void allFans() {
-        double most = 1;
+        double most = 0;
         for (Machine.FanMount mount : machine.mounts()) {
             most = Math.max(most, factor(mount));
         }
-        Machine faster = Changed.mounts(
+        double asked = most < 1 ? SLOWER : FASTER;
+        Machine changed = Changed.mounts(
                 machine,
-                machine.mounts().stream()
-                        .map(m -> Changed.speedTimes(m, FASTER))
-                        .toList());
-        if (most > 1) {
-            add("speed of all fans", speedStep(most), machine, faster);
-        }
+                machine.mounts().stream().map(m -> Changed.speedTimes(m, asked)).toList());
+        add("speed of all fans", speedStep(most), machine, changed);
     }
 
     private void fans(int i) {
         Machine.FanMount mount = machine.mounts().get(i);
-        if (factor(mount) > 1) {
-            Machine faster = Changed.mount(machine, i, Changed.speedTimes(mount, FASTER));
-            add("speed of the fans on " + mount.mount(), speedStep(factor(mount)), machine, faster);
-        }
+        Machine changed = Changed.mount(machine, i, Changed.speedTimes(mount, factor(mount)));
+        add("speed of the fans on " + mount.mount(), speedStep(factor(mount)), machine, changed);
     }
 
-    /** How much faster a mount's fans can be, at most {@link #FASTER}. */
+    /** How much faster a mount's fans can be, at most {@link #FASTER}; at full speed, how much slower they are told. */
     private static double factor(Machine.FanMount mount) {
-        return Math.min(FASTER, 1 / Changed.speedShare(mount));
+        double share = Changed.speedShare(mount);
+        return share < 1 ? Math.min(FASTER, 1 / share) : SLOWER;
     }
 
     private static String speedStep(double factor) {
-        return String.format(Locale.ROOT, "+%.1f %%", (factor - 1) * 100);
+        return String.format(Locale.ROOT, "%+.1f %%", (factor - 1) * 100);
     }
 
     private void panel(int i) {
