@@ -115,9 +115,17 @@ final class Bodies {
         GraphicsCard card = set.example().the(Role.CARD, GraphicsCard.class);
         out.add(onBoard(board.id() + card.id(), bay, () -> PartBodies.card(board, card, Spot.onBoard(bay.pose()))));
         Supply supply = set.example().the(Role.SUPPLY, Supply.class);
-        out.add(inPlace(
-                "supply", supply, new PartBodies.Room(supply.body(), "plugs", supply.plugRoomMm()), placing.supply()));
+        if (placing.supply() != PlaceModel.NOWHERE) {
+            out.add(inPlace(
+                    "supply",
+                    supply,
+                    new PartBodies.Room(supply.body(), "plugs", supply.plugRoomMm()),
+                    placing.supply()));
+        }
         for (int k = 0; k < placing.drives().size(); k++) {
+            if (placing.drives().get(k) == PlaceModel.NOWHERE) {
+                continue;
+            }
             Drive drive = fitCase.placedDrives().get(k);
             out.add(inPlace(
                     "drive:" + (k + 1),
@@ -126,12 +134,16 @@ final class Bodies {
                     placing.drives().get(k)));
         }
         Pump pump = set.example().the(Role.PUMP, Pump.class);
-        out.add(inPlace(
-                "pump",
-                pump,
-                new PartBodies.Room(pump.body(), "ports", pump.water().portRoomMm()),
-                placing.pump()));
-        Optional<Reservoir> reservoir = set.example().find(Role.RESERVOIR, Reservoir.class);
+        if (placing.pump() != PlaceModel.NOWHERE) {
+            out.add(inPlace(
+                    "pump",
+                    pump,
+                    new PartBodies.Room(pump.body(), "ports", pump.water().portRoomMm()),
+                    placing.pump()));
+        }
+        Optional<Reservoir> reservoir = set.example()
+                .find(Role.RESERVOIR, Reservoir.class)
+                .filter(r -> placing.reservoir() != PlaceModel.NOWHERE);
         reservoir.ifPresent(r -> out.add(
                 inPlace("reservoir", r, new PartBodies.Room(r.body(), "ports", r.portRoomMm()), placing.reservoir())));
         return List.copyOf(out);

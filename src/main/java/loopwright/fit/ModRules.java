@@ -87,7 +87,8 @@ public final class ModRules {
         return withRequired(fitCase.chassis(), bits);
     }
 
-    private static ModSet withRequired(Chassis chassis, long wanted) {
+    /** Some mods and all that they require. */
+    static ModSet withRequired(Chassis chassis, long wanted) {
         long bits = wanted;
         boolean grown = true;
         while (grown) {

@@ -151,16 +151,32 @@ final class PairTable {
 
     /** The margin of a body that does not slide to the walls. */
     int wallMargin(int body) {
-        Occupant occupant = bodies.get(body);
         int least = NO_LIMIT;
         for (Face wall : Face.values()) {
-            if (occupant.pairsWith(wall)) {
-                for (SpaceBox box : occupant.boxes()) {
-                    least = Math.min(least, wallDistance(box, wall) - box.needHmm());
-                }
+            least = Math.min(least, wallMargin(body, wall));
+        }
+        return least;
+    }
+
+    /** The margin of a body that does not slide to one wall. */
+    int wallMargin(int body, Face wall) {
+        Occupant occupant = bodies.get(body);
+        int least = NO_LIMIT;
+        if (occupant.pairsWith(wall)) {
+            for (SpaceBox box : occupant.boxes()) {
+                least = Math.min(least, wallDistance(box, wall) - box.needHmm());
             }
         }
         return least;
+    }
+
+    /** What is decided about a stack and one wall. */
+    Link wall(Hang hang, Face wall) {
+        return decide(wallSides(hang, wall), List.of(hang));
+    }
+
+    List<int[]> wallSides(Hang hang, Face wall) {
+        return sides.wall(hang.occupant(), Optional.of(hang.frame()), wall);
     }
 
     private int wallDistance(SpaceBox box, Face wall) {

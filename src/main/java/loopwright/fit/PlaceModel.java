@@ -19,8 +19,16 @@ import org.chocosolver.solver.variables.IntVar;
 /** The Choco model of the places: which part goes where, one part a place. */
 final class PlaceModel {
 
-    /** No separate reservoir. */
+    /** No separate reservoir, or no place for the part. */
     static final int NOWHERE = -1;
+
+    /** Everything has a place. */
+    static final int NONE_LEFT_OUT = 0;
+
+    private static final int SUPPLY = 0;
+    private static final int PUMP = 1;
+    private static final int RESERVOIR = 2;
+    private static final int FIRST_DRIVE = 3;
 
     /**
      * Parts in places.
@@ -36,12 +44,32 @@ final class PlaceModel {
     private final List<Place> places;
     private final List<PartSet> sets;
     private final List<Drive> drives;
+    private final int leftOut;
     private final Model model = new Model("places");
 
     PlaceModel(FitCase fitCase, List<PartSet> sets) {
+        this(fitCase, sets, NONE_LEFT_OUT);
+    }
+
+    /**
+     * Places for all parts but some.
+     *
+     * @param leftOut bit 0 the supply, 1 the pump, 2 the reservoir, from 3 on the drives: those that are nowhere
+     */
+    PlaceModel(FitCase fitCase, List<PartSet> sets, int leftOut) {
         this.places = fitCase.chassis().inside().places();
         this.sets = sets;
         this.drives = fitCase.placedDrives();
+        this.leftOut = leftOut;
+    }
+
+    /** How many bits {@code leftOut} may have. */
+    static int parts(FitCase fitCase) {
+        return FIRST_DRIVE + fitCase.placedDrives().size();
+    }
+
+    private boolean isLeftOut(int part) {
+        return (leftOut >> part & 1) == 1;
     }
 
     /**
@@ -61,33 +89,50 @@ final class PlaceModel {
         IntVar[] drivePlaces = IntStream.range(0, drives.size())
                 .mapToObj(k -> model.intVar("drive." + k, 0, none))
                 .toArray(IntVar[]::new);
-        held(set, supply, usable, s -> List.of(holds(s.example().the(Role.SUPPLY, Supply.class))));
-        held(set, pump, usable, s -> List.of(holds(pumpOf(s))));
-        held(set, reservoir, usable, s -> pumpOf(s).kind() == Pump.Kind.PUMP ? List.of(Holds.RESERVOIR) : List.of());
+        held(set, supply, usable, wanted(SUPPLY, s -> List.of(holds(s.example().the(Role.SUPPLY, Supply.class)))));
+        held(set, pump, usable, wanted(PUMP, s -> List.of(holds(pumpOf(s)))));
+        held(
+                set,
+                reservoir,
+                usable,
+                wanted(RESERVOIR, s -> pumpOf(s).kind() == Pump.Kind.PUMP ? List.of(Holds.RESERVOIR) : List.of()));
         for (int k = 0; k < drivePlaces.length; k++) {
             Holds form = holds(drives.get(k));
-            held(set, drivePlaces[k], usable, s -> List.of(form));
-            if (k > 0 && drives.get(k).body().equals(drives.get(k - 1).body())) {
+            held(set, drivePlaces[k], usable, wanted(FIRST_DRIVE + k, s -> List.of(form)));
+            boolean bothPlaced = !isLeftOut(FIRST_DRIVE + k) && k > 0 && !isLeftOut(FIRST_DRIVE + k - 1);
+            if (bothPlaced && drives.get(k).body().equals(drives.get(k - 1).body())) {
                 model.arithm(drivePlaces[k - 1], "<", drivePlaces[k]).post();
             }
         }
         List<IntVar> all = new ArrayList<>(List.of(set, supply, pump, reservoir));
         all.addAll(List.of(drivePlaces));
-        IntVar[] inPlaces = all.subList(1, all.size()).toArray(IntVar[]::new);
-        model.allDifferent(inPlaces).post();
+        IntVar[] inPlaces = IntStream.range(0, all.size() - 1)
+                .filter(part -> !isLeftOut(part))
+                .mapToObj(part -> all.get(part + 1))
+                .toArray(IntVar[]::new);
+        if (inPlaces.length > 0) {
+            model.allDifferent(inPlaces).post();
+        }
         model.getSolver().setSearch(Search.inputOrderLBSearch(all.toArray(IntVar[]::new)));
         List<Placing> out = new ArrayList<>();
         while (model.getSolver().solve()) {
-            int at = reservoir.getValue();
             List<Integer> driveAt = IntStream.of(IntStream.range(0, drivePlaces.length)
-                            .map(k -> drivePlaces[k].getValue())
+                            .map(k -> at(drivePlaces[k]))
                             .toArray())
                     .boxed()
                     .toList();
-            out.add(new Placing(
-                    set.getValue(), supply.getValue(), pump.getValue(), at == none ? NOWHERE : at, driveAt));
+            out.add(new Placing(set.getValue(), at(supply), at(pump), at(reservoir), driveAt));
         }
         return List.copyOf(out);
+    }
+
+    private int at(IntVar place) {
+        return place.getValue() == places.size() ? NOWHERE : place.getValue();
+    }
+
+    /** What holds a part; nothing when it is left out. */
+    private Function<PartSet, List<Holds>> wanted(int part, Function<PartSet, List<Holds>> holds) {
+        return isLeftOut(part) ? s -> List.of() : holds;
     }
 
     /** A place of a usable kind for each part set; a set that wants none is nowhere. */

@@ -62,23 +62,35 @@ public final class Seating {
         }
     }
 
+    /** Whether the mount has a seat for a pattern. */
+    boolean hasSeat(Mount mount, Pattern pattern, ModSet mods) {
+        return !seats(mount, pattern, mods).isEmpty();
+    }
+
+    /** Whether the panel is open enough in front of a pattern. */
+    boolean isOpenEnough(Mount mount, Pattern pattern, ModSet mods) {
+        return openings.freeArea(mount, pattern, mods) >= freeAreaMin;
+    }
+
+    /** Whether a shape has the air that it wants outside the panel. */
+    boolean hasAirOutside(Mount mount, Shape shape, ModSet mods) {
+        int outsideMin = catalog.practice().air().outsideDepthMinMm().valueHmm();
+        return shape.arrangement().needsCover() || openings.outsideDepthHmm(mount, mods) >= outsideMin;
+    }
+
     /** What keeps a shape from hanging on a mount. */
     Hindrance hindrance(MountFrame frame, Shape shape, ModSet mods) {
         Mount mount = frame.mount();
-        if (seats(mount, shape.pattern(), mods).isEmpty()) {
+        if (!hasSeat(mount, shape.pattern(), mods)) {
             return Hindrance.NO_SEAT;
         }
         if (shape.arrangement().needsCover() && ranges(frame, shape, mods).isEmpty()) {
             return Hindrance.NO_COVER;
         }
-        if (openings.freeArea(mount, shape.pattern(), mods) < freeAreaMin) {
+        if (!isOpenEnough(mount, shape.pattern(), mods)) {
             return Hindrance.TOO_CLOSED;
         }
-        int outsideMin = catalog.practice().air().outsideDepthMinMm().valueHmm();
-        if (!shape.arrangement().needsCover() && openings.outsideDepthHmm(mount, mods) < outsideMin) {
-            return Hindrance.NO_AIR_OUTSIDE;
-        }
-        return Hindrance.NONE;
+        return hasAirOutside(mount, shape, mods) ? Hindrance.NONE : Hindrance.NO_AIR_OUTSIDE;
     }
 
     /** The positions that seats and cover allow; empty if there are none. */

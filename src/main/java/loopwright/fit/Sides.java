@@ -63,9 +63,15 @@ final class Sides {
     List<int[]> walls(Occupant body, Optional<MountFrame> frame) {
         List<int[]> out = new ArrayList<>();
         for (Face wall : Face.values()) {
-            if (!body.pairsWith(wall)) {
-                continue;
-            }
+            out.addAll(wall(body, frame, wall));
+        }
+        return out;
+    }
+
+    /** What one wall asks of a body. */
+    List<int[]> wall(Occupant body, Optional<MountFrame> frame, Face wall) {
+        List<int[]> out = new ArrayList<>();
+        if (body.pairsWith(wall)) {
             for (SpaceBox box : body.boxes()) {
                 SpaceBox.Reach reach = box.along(wall.normal());
                 int variable = variable(frame, wall.normal());

@@ -1,5 +1,6 @@
 package loopwright.fit.rules;
 
+import java.util.Locale;
 import loopwright.catalog.part.Block;
 import loopwright.catalog.part.Board;
 import loopwright.catalog.part.GraphicsCard;
@@ -38,5 +39,10 @@ public enum Role {
     /** The kind of part that fills it. */
     public Class<? extends Part> kind() {
         return kind;
+    }
+
+    /** Its word in wishes and ids. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT);
     }
 }
