@@ -30,6 +30,7 @@ public final class WishedCase {
     private final FitCase asked;
     private final FitCase widened;
     private final List<Wish> wishes;
+    private final boolean wished;
     private final Set<String> fanFrames = new TreeSet<>();
 
     /**
@@ -40,6 +41,7 @@ public final class WishedCase {
     public WishedCase(FitCase asked, List<Wish> wishes) {
         this.asked = asked;
         this.wishes = wishes.isEmpty() ? List.of(somewhere(asked)) : distinct(wishes);
+        this.wished = !wishes.isEmpty();
         this.widened = new FitCase(asked.catalog(), asked.chassis(), widenedBrief());
         asked.shapes().fans().values().forEach(group -> group.forEach(f -> fanFrames.add(frame(f))));
     }
@@ -60,8 +62,13 @@ public final class WishedCase {
         return asked;
     }
 
+    /** Whether something was wished, or only that there be a radiator. */
+    public boolean isAsked() {
+        return wished;
+    }
+
     /** The case with the parts that wishes name. */
-    FitCase widened() {
+    public FitCase widened() {
         return widened;
     }
 

@@ -1,0 +1,170 @@
+package loopwright.answer.why;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import loopwright.answer.Halt;
+import loopwright.fit.Breaches;
+import loopwright.fit.Candidate;
+import loopwright.fit.Fact;
+import loopwright.fit.FitCase;
+import loopwright.fit.Layout;
+import loopwright.fit.MountFrame;
+import loopwright.fit.Wish;
+import loopwright.fit.WishedCase;
+import loopwright.fit.conflict.FactSet;
+import loopwright.fit.conflict.HittingSets;
+import loopwright.rank.ModBill;
+
+/** Why wishes of what fits cannot be had together in one chassis, and every way out; or how they can. */
+public final class WhyAnswer {
+
+    /** Conflicts told; the first are the smallest. */
+    private static final int CONFLICTS_MAX = 12;
+
+    private final FitCase fitCase;
+    private final Halt halt;
+    private final Breaches breaches;
+    private final Breaches.Corrections corrections;
+    private final FactWords words;
+    private final HittingSets.Hitting hitting;
+
+    /**
+     * Looks for conflicts.
+     *
+     * @param wishes of what fits; without any, a radiator on some mount is wished
+     */
+    public WhyAnswer(FitCase fitCase, List<Wish> wishes, Halt halt) {
+        this.fitCase = fitCase;
+        this.halt = halt;
+        this.breaches = new Breaches(
+                new WishedCase(fitCase, wishes), () -> halt.because().isPresent());
+        this.corrections = breaches.run();
+        this.words = new FactWords(breaches);
+        this.hitting = corrections.whole()
+                ? HittingSets.upTo(
+                        corrections.smallest().stream().map(Candidate::broken).toList(), CONFLICTS_MAX)
+                : new HittingSets.Hitting(List.of(), false);
+    }
+
+    /** The case that was asked about. */
+    public FitCase fitCase() {
+        return fitCase;
+    }
+
+    /** The wishes, each as it was written and in words. */
+    public List<Stated> wishes() {
+        return breaches.wished().wishes().stream()
+                .map(w -> Stated.of(w.text(), WishWords.of(w, fitCase.chassis())))
+                .toList();
+    }
+
+    /** Why something may be missing, where it may be. */
+    public Optional<String> incompleteBecause() {
+        if (corrections.whole()) {
+            return Optional.empty();
+        }
+        return halt.because().or(() -> Optional.of("too many mods or parts to look at all"));
+    }
+
+    /** How all wishes can be had: the gentlest mods; empty when they cannot. */
+    public Optional<Candidate> had() {
+        return corrections.smallest().stream().filter(c -> c.broken().isEmpty()).findFirst();
+    }
+
+    /** The layout of what can be had; only its wished mounts carry something. */
+    public Optional<Layout> layout() {
+        return had().filter(c -> !c.shapes().isEmpty()).map(this::layout);
+    }
+
+    private Layout layout(Candidate candidate) {
+        List<Layout.Stack> stacks = new ArrayList<>();
+        for (MountFrame frame : fitCase.frames()) {
+            candidate.shapeAt(frame).ifPresent(s -> stacks.add(new Layout.Stack(frame, s)));
+        }
+        return new Layout(fitCase.chassis().id(), stacks);
+    }
+
+    /** Whether there are conflicts that {@link #conflicts} leaves out. */
+    public boolean moreConflicts() {
+        return !hitting.whole();
+    }
+
+    /**
+     * The smallest conflicts, each asked again: it cannot hold, and without any one of its facts it can.
+     *
+     * @throws IllegalStateException if one can hold after all: our own bug
+     */
+    public List<Conflict> conflicts() {
+        List<Conflict> out = new ArrayList<>();
+        for (FactSet conflict : hitting.sets()) {
+            if (halt.because().isEmpty()
+                    && breaches.canHold(conflict)
+                    && halt.because().isEmpty()) {
+                throw new IllegalStateException("this can hold after all: "
+                        + breaches.book().facts(conflict).stream().map(Fact::id).toList());
+            }
+            List<Stated> facts = new ArrayList<>();
+            for (Fact fact : breaches.book().facts(conflict)) {
+                facts.add(without(conflict, fact).stream()
+                        .map(c -> words.fact(fact, c))
+                        .min(Comparator.comparingInt(s -> s.lackHmm().orElse(0)))
+                        .orElseThrow(() -> new IllegalStateException("no candidate keeps the rest of " + conflict)));
+            }
+            out.add(new Conflict(facts));
+        }
+        return out;
+    }
+
+    /** The candidates that break just one fact of a conflict. */
+    private List<Candidate> without(FactSet conflict, Fact fact) {
+        FactSet only = FactSet.of(fact.number());
+        return corrections.smallest().stream()
+                .filter(c -> c.broken().and(conflict).equals(only))
+                .toList();
+    }
+
+    /** Everything that can be given up or changed so that the rest can be had, cheapest first; each re-checked. */
+    public List<WayOut> waysOut() {
+        List<WayOut> out = new ArrayList<>();
+        for (Candidate candidate : corrections.smallest()) {
+            if (!candidate.broken().isEmpty()) {
+                out.add(wayOut(candidate));
+            }
+        }
+        out.sort(WayOut.CHEAPEST_FIRST);
+        return out;
+    }
+
+    private WayOut wayOut(Candidate candidate) {
+        List<Fact> facts = breaches.book().facts(candidate.broken());
+        List<Stated> changes = facts.stream().map(f -> change(f, candidate)).toList();
+        ModBill bill = ModBill.of(fitCase.catalog(), fitCase.chassis(), candidate.mods());
+        return new WayOut(
+                changes,
+                kind(facts),
+                candidate.mods(),
+                new WayOut.Effort(
+                        bill.costCents(fitCase.brief().terms()),
+                        bill.handsOnMin(),
+                        bill.days(fitCase.brief().terms())),
+                OptionalDouble.empty());
+    }
+
+    private Stated change(Fact fact, Candidate candidate) {
+        return new ChangeWords(breaches, words).of(fact, candidate);
+    }
+
+    private static WayOut.Kind kind(List<Fact> facts) {
+        if (facts.stream().allMatch(f -> f.kind() == Fact.Kind.WISH)) {
+            return WayOut.Kind.WISHES;
+        }
+        boolean inHand = facts.stream().allMatch(f -> switch (f.kind()) {
+            case WISH, FORBIDDEN, VISIBLE_CUTS, CUTS, CHOICE, OPEN, KNOWN -> true;
+            case NEEDS, EXCLUDES, PARTS, PLACE, SEAT, OUTSIDE, CLEAR -> false;
+        });
+        return inHand ? WayOut.Kind.BRIEF : WayOut.Kind.OTHERWISE;
+    }
+}
