@@ -1,6 +1,7 @@
 package loopwright.paper;
 
 import java.io.PrintWriter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import loopwright.answer.FitAnswer;
@@ -8,6 +9,7 @@ import loopwright.answer.FitList;
 import loopwright.catalog.chassis.Chassis;
 import loopwright.fit.FoundLayout;
 import loopwright.fit.Gap;
+import loopwright.fit.Growth;
 import loopwright.fit.Layout;
 import loopwright.fit.ModSet;
 import loopwright.fit.Witness;
@@ -48,7 +50,8 @@ public final class FitFull implements FitPaper {
                                 : " among the " + answer.fitsInAll() + " found so far"));
         Lines.wrap("FIT  ", chassis.title() + " (" + chassis.id() + "). " + FitHead.state(answer) + ": " + about + ".")
                 .forEach(this::print);
-        found.ifPresent(f -> f.needed().forEach(mods -> way(answer, f.layout(), mods)));
+        List<List<Growth>> told = new ArrayList<>();
+        found.ifPresent(f -> f.needed().forEach(mods -> way(answer, f.layout(), mods, told)));
         answer.unknown().stream()
                 .filter(u -> u.layout().key().equals(key))
                 .forEach(u -> Lines.wrap(
@@ -58,7 +61,7 @@ public final class FitFull implements FitPaper {
         return found.isPresent();
     }
 
-    private void way(FitAnswer answer, Layout layout, ModSet mods) {
+    private void way(FitAnswer answer, Layout layout, ModSet mods, List<List<Growth>> told) {
         Chassis chassis = answer.fitCase().chassis();
         Witness witness = answer.witness(layout, mods);
         print("");
@@ -84,8 +87,20 @@ public final class FitFull implements FitPaper {
         places.lines("   ").forEach(this::print);
         print("");
         gaps(witness.gaps()).lines("   ").forEach(this::print);
+        print("");
+        room(answer.roomLeft(witness), told).forEach(this::print);
+        print("");
         print("   gives " + FitList.area(layout) / 100 + " cm2 of fans, "
                 + Mm.rounded(10 * answer.conductanceWPerK(layout, mods), 0) + " W at 10 K");
+    }
+
+    /** The room left, unless it is the same as with the first set of mods. */
+    private static List<String> room(List<Growth> growths, List<List<Growth>> told) {
+        boolean same = !told.isEmpty() && told.get(0).equals(growths);
+        told.add(growths);
+        return same
+                ? List.of("   room left as with the first set of mods")
+                : RoomWords.table(growths).lines("   ");
     }
 
     private static Columns gaps(List<Gap> gaps) {
