@@ -115,41 +115,38 @@ final class EmptyMount {
         return out;
     }
 
+    /** The best so far: a shape as thin as it starts, and how much thicker it can be. */
+    private record Best(Shape shape, GrowthLimit limit, int mostHmm) {
+
+        int thicknessHmm() {
+            return shape.thicknessHmm() + mostHmm;
+        }
+    }
+
     private Growth best(Pattern pattern, List<Shape> shapes) {
-        Optional<Growth> best = Optional.empty();
+        Optional<Best> best = Optional.empty();
         for (Shape shape : shapes) {
             if (fitCase.seating().hindrance(frame, shape, mods) == Hindrance.NONE) {
                 best = better(best, shape);
             }
         }
-        return best.orElseGet(() -> new Growth(
+        return new Growth(
                 Growth.Measure.RADIATOR_THICKNESS,
-                Optional.of(new Growth.At(frame, pattern, Optional.empty())),
+                Optional.of(new Growth.At(frame, pattern, best.map(b -> RadiatorGrowth.grown(b.shape(), b.mostHmm())))),
                 Optional.empty(),
-                Optional.empty(),
-                why(shapes)));
+                best.map(Best::thicknessHmm),
+                best.map(b -> b.limit().blocker().beyond(b.mostHmm())).orElseGet(() -> why(shapes)));
     }
 
-    private Optional<Growth> better(Optional<Growth> best, Shape shape) {
+    /** The shape, where its radiator can be thicker than the best so far. */
+    private Optional<Best> better(Optional<Best> best, Shape shape) {
         GrowthLimit limit = new GrowthLimit(surroundings, radiators.of(frame, shape, mods), interior());
-        int toBeat = best.flatMap(Growth::mostHmm)
-                .map(m -> m - shape.thicknessHmm() + 1)
-                .orElse(0);
+        int toBeat = best.map(b -> b.thicknessHmm() + 1 - shape.thicknessHmm()).orElse(0);
         if (!limit.standsAt(0) || (toBeat > 0 && !limit.standsAt(toBeat))) {
             return best;
         }
         OptionalInt most = limit.most();
-        if (most.isEmpty() || most.getAsInt() < toBeat) {
-            return best;
-        }
-        int thickness = shape.thicknessHmm() + most.getAsInt();
-        return Optional.of(new Growth(
-                Growth.Measure.RADIATOR_THICKNESS,
-                Optional.of(new Growth.At(
-                        frame, shape.pattern(), Optional.of(RadiatorGrowth.grown(shape, most.getAsInt())))),
-                Optional.empty(),
-                Optional.of(thickness),
-                limit.blocker().beyond(most.getAsInt())));
+        return most.isEmpty() || most.getAsInt() < toBeat ? best : Optional.of(new Best(shape, limit, most.getAsInt()));
     }
 
     /** Why not even the thinnest goes: the first single thing that is in the way, or the mildest hindrance. */

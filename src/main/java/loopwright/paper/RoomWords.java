@@ -13,7 +13,7 @@ final class RoomWords {
 
     /** One line a measure; patterns of which nothing goes on a mount for the same reason share one. */
     static Columns table(List<Growth> growths) {
-        Columns out = Columns.headed("room left for", "now, mm", "up to, mm", "more, mm", "then it meets");
+        Columns out = Columns.headed("room left for", "now, mm", "up to, mm", "more, mm", "stopped by");
         for (int i = 0; i < growths.size(); i++) {
             Growth growth = growths.get(i);
             StringBuilder what = new StringBuilder(what(growth));
@@ -47,12 +47,12 @@ final class RoomWords {
                 .orElse("-");
     }
 
-    /** {@code card length: 267 mm, up to 284; then front radiator}. */
+    /** {@code card length: 267 mm, up to 284; stopped by front radiator}. */
     static String sentence(Growth growth) {
         return what(growth) + ": "
                 + growth.nowHmm().map(now -> Mm.text(now) + " mm, ").orElse("")
                 + growth.mostHmm().map(m -> "up to " + Mm.text(m) + " mm").orElse(growth.isNone() ? "none" : "any")
-                + "; then " + growth.stoppedBy();
+                + "; stopped by " + growth.stoppedBy();
     }
 
     private static String what(Growth growth) {
