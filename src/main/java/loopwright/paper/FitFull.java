@@ -1,8 +1,9 @@
 package loopwright.paper;
 
 import java.io.PrintWriter;
-import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import loopwright.answer.FitAnswer;
 import loopwright.answer.FitList;
@@ -50,7 +51,7 @@ public final class FitFull implements FitPaper {
                                 : " among the " + answer.fitsInAll() + " found so far"));
         Lines.wrap("FIT  ", chassis.title() + " (" + chassis.id() + "). " + FitHead.state(answer) + ": " + about + ".")
                 .forEach(this::print);
-        List<List<Growth>> told = new ArrayList<>();
+        Map<List<Growth>, String> told = new HashMap<>();
         found.ifPresent(f -> f.needed().forEach(mods -> way(answer, f.layout(), mods, told)));
         answer.unknown().stream()
                 .filter(u -> u.layout().key().equals(key))
@@ -61,7 +62,7 @@ public final class FitFull implements FitPaper {
         return found.isPresent();
     }
 
-    private void way(FitAnswer answer, Layout layout, ModSet mods, List<List<Growth>> told) {
+    private void way(FitAnswer answer, Layout layout, ModSet mods, Map<List<Growth>, String> told) {
         Chassis chassis = answer.fitCase().chassis();
         Witness witness = answer.witness(layout, mods);
         print("");
@@ -88,19 +89,18 @@ public final class FitFull implements FitPaper {
         print("");
         gaps(witness.gaps()).lines("   ").forEach(this::print);
         print("");
-        room(answer.roomLeft(witness), told).forEach(this::print);
+        room(answer.roomLeft(witness), ModWords.ids(mods, chassis), told).forEach(this::print);
         print("");
         print("   gives " + FitList.area(layout) / 100 + " cm2 of fans, "
                 + Mm.rounded(10 * answer.conductanceWPerK(layout, mods), 0) + " W at 10 K");
     }
 
-    /** The room left, unless it is the same as with the first set of mods. */
-    private static List<String> room(List<Growth> growths, List<List<Growth>> told) {
-        boolean same = !told.isEmpty() && told.get(0).equals(growths);
-        told.add(growths);
-        return same
-                ? List.of("   room left as with the first set of mods")
-                : RoomWords.table(growths).lines("   ");
+    /** The room left, unless it is the same as with an earlier set of mods. */
+    private static List<String> room(List<Growth> growths, String mods, Map<List<Growth>, String> told) {
+        String first = told.computeIfAbsent(growths, g -> mods);
+        return first.equals(mods)
+                ? RoomWords.table(growths).lines("   ")
+                : Lines.wrap("   ", "room left as with " + first);
     }
 
     private static Columns gaps(List<Gap> gaps) {
