@@ -80,6 +80,7 @@ class RoomLeftAgreementTest {
         private final SplittableRandom random;
         private final Map<Measure, Integer> asked = new EnumMap<>(Measure.class);
         private int emptyMounts;
+        private int stoppedByStacks;
 
         private Asked(OracleCase question, FitCase fitCase, Layout layout, Witness witness, Oracle oracle) {
             this.question = question;
@@ -104,12 +105,28 @@ class RoomLeftAgreementTest {
                 int between = random.nextInt(now, most + 1);
                 assertThat(fits(growth, between)).as(about(growth, between)).isTrue();
                 asked.merge(growth.measure(), 1, Integer::sum);
+                checkStopped(growth, most + 1);
             } else if (growth.nowHmm().isPresent()) {
                 int much = growth.nowHmm().get() + random.nextInt(1, 5000);
                 assertThat(fits(growth, much)).as(about(growth, much)).isTrue();
             } else {
                 checkEmpty(growth);
                 emptyMounts++;
+            }
+        }
+
+        /** Without the stack that is said to stop it, it goes further, if there is another stack. */
+        private void checkStopped(Growth growth, int size) {
+            String name = growth.stoppedBy().endsWith(" wall") ? "" : growth.stoppedBy();
+            List<Layout.Stack> others = layout.stacks().stream()
+                    .filter(s -> !name.startsWith(s.frame().mount().id() + " "))
+                    .toList();
+            if (others.size() < layout.stacks().size() && !others.isEmpty()) {
+                Layout less = new Layout(layout.chassis(), others);
+                assertThat(new Asked(question, fitCase, less, witness, oracle).fits(growth, size))
+                        .as(about(growth, size) + " without what stops it")
+                        .isTrue();
+                stoppedByStacks++;
             }
         }
 
@@ -269,7 +286,7 @@ class RoomLeftAgreementTest {
                 .forEach(seed -> ask(CaseGenerator.generate(seed, Mode.TINY), RoomLeftAgreementTest::brute, pick(seed))
                         .ifPresent(all::add));
         assertThat(sum(all)).containsOnlyKeys(Measure.values());
-        assertThat(all).anyMatch(a -> a.emptyMounts > 0);
+        assertThat(all).anyMatch(a -> a.emptyMounts > 0).anyMatch(a -> a.stoppedByStacks > 0);
     }
 
     @Test
@@ -279,7 +296,7 @@ class RoomLeftAgreementTest {
                 .forEach(seed -> ask(CaseGenerator.generate(seed, Mode.SMALL), RoomLeftAgreementTest::query, pick(seed))
                         .ifPresent(all::add));
         assertThat(sum(all)).containsOnlyKeys(Measure.values());
-        assertThat(all).anyMatch(a -> a.emptyMounts > 0);
+        assertThat(all).anyMatch(a -> a.emptyMounts > 0).anyMatch(a -> a.stoppedByStacks > 0);
     }
 
     @Test
