@@ -10,9 +10,11 @@ import loopwright.fit.FitResult;
 import loopwright.fit.FitSearch;
 import loopwright.fit.FitWish;
 import loopwright.fit.FoundLayout;
+import loopwright.fit.Growth;
 import loopwright.fit.Layout;
 import loopwright.fit.ModSet;
 import loopwright.fit.MountHindrance;
+import loopwright.fit.RoomLeft;
 import loopwright.fit.UnknownLayout;
 import loopwright.fit.Witness;
 import loopwright.fit.WitnessFinder;
@@ -35,6 +37,7 @@ public final class FitAnswer {
     private final WitnessFinder finder;
     private final StackAir air;
     private final RatedStacks rated;
+    private final RoomLeft room;
     private final Map<String, Double> conductances = new HashMap<>();
     /** Why the telling was cut short: empty, or one reason. */
     private final List<String> cutShort = new ArrayList<>();
@@ -55,6 +58,7 @@ public final class FitAnswer {
         this.finder = new WitnessFinder(search);
         this.air = new StackAir(fitCase);
         this.rated = new RatedStacks(fitCase, Sites.model(fitCase));
+        this.room = new RoomLeft(fitCase);
     }
 
     /** The case that was asked about. */
@@ -124,6 +128,16 @@ public final class FitAnswer {
     /** The best way to have a layout with a mod set, re-checked. */
     public Witness witness(Layout layout, ModSet mods) {
         return finder.witness(layout, mods);
+    }
+
+    /** How far each measure could grow in a layout had in such a way, and what would still go on the empty mounts. */
+    public List<Growth> roomLeft(Witness witness) {
+        return room.of(witness);
+    }
+
+    /** Whether one layout is asked for: then the room it leaves is told. */
+    public boolean isAboutOneLayout() {
+        return view.key().isPresent();
     }
 
     /** What all radiators of a layout conduct at the speed the trade sizes at, W/K. */

@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import loopwright.catalog.standard.Practice;
 import loopwright.fit.FitCase;
+import loopwright.fit.Growth;
+import loopwright.fit.RoomLeft;
 import loopwright.fit.Witness;
 import loopwright.loop.Band;
 import loopwright.loop.Junctions;
@@ -54,6 +56,11 @@ public final class Inspection {
     /** Where everything stands. */
     public Witness witness() {
         return witness;
+    }
+
+    /** How far each measure could grow, and what would still go on the mounts without a radiator. */
+    public List<Growth> roomLeft() {
+        return new RoomLeft(fitCase).of(witness);
     }
 
     /** The physics at the brief's site. */

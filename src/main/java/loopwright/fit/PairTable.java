@@ -79,6 +79,11 @@ final class PairTable {
         return sides.between(a.occupant(), Optional.of(a.frame()), b.occupant(), Optional.of(b.frame()));
     }
 
+    /** What a stack and a body that has no number ask of each other. */
+    List<int[]> sides(Hang hang, Occupant still) {
+        return sides.between(hang.occupant(), Optional.of(hang.frame()), still, Optional.empty());
+    }
+
     List<int[]> wallSides(Hang hang) {
         return sides.walls(hang.occupant(), Optional.of(hang.frame()));
     }
@@ -134,7 +139,8 @@ final class PairTable {
     /** A margin larger than any machine. */
     static final int NO_LIMIT = 1_000_000;
 
-    private static int margin(Occupant a, Occupant b) {
+    /** The same for bodies that have no number. */
+    static int margin(Occupant a, Occupant b) {
         int least = NO_LIMIT;
         if (a.pairsWith(b)) {
             for (SpaceBox boxA : a.boxes()) {
@@ -151,16 +157,24 @@ final class PairTable {
 
     /** The margin of a body that does not slide to the walls. */
     int wallMargin(int body) {
+        return wallMargin(bodies.get(body));
+    }
+
+    /** The same for a body that has no number. */
+    int wallMargin(Occupant occupant) {
         int least = NO_LIMIT;
         for (Face wall : Face.values()) {
-            least = Math.min(least, wallMargin(body, wall));
+            least = Math.min(least, wallMargin(occupant, wall));
         }
         return least;
     }
 
     /** The margin of a body that does not slide to one wall. */
     int wallMargin(int body, Face wall) {
-        Occupant occupant = bodies.get(body);
+        return wallMargin(bodies.get(body), wall);
+    }
+
+    private int wallMargin(Occupant occupant, Face wall) {
         int least = NO_LIMIT;
         if (occupant.pairsWith(wall)) {
             for (SpaceBox box : occupant.boxes()) {

@@ -114,6 +114,13 @@ public final class Seating {
     }
 
     private List<Mount.Seat> seats(Mount mount, Pattern pattern, ModSet mods) {
+        return seats(mount, mods).stream()
+                .filter(s -> s.pattern().equals(pattern))
+                .toList();
+    }
+
+    /** Every seat that a mount has with a mod set. */
+    List<Mount.Seat> seats(Mount mount, ModSet mods) {
         Optional<Mod> window = mods.mods(chassis).stream()
                 .filter(m -> m.effect().covers().stream()
                         .anyMatch(c -> c.mount().equals(mount.id()) && c.over() == RaisedCover.Over.WINDOW))
@@ -129,7 +136,7 @@ public final class Seating {
                 }
             }
         }
-        return all.stream().filter(s -> s.pattern().equals(pattern)).toList();
+        return List.copyOf(all);
     }
 
     private static Range range(Mount mount, Mount.Seat seat) {

@@ -100,14 +100,20 @@ final class StackBodies {
                 Sum reach = far.plus("practice.port-room", room.portRoomMm());
                 boxes.add(portBox(alongAtPort(shape, port), aside(port), frame.depth(far, reach)));
             } else {
-                Sum middle = near.plusHalves(
-                        1, name(shape, "thickness"), shape.outline().thickness());
+                Sum middle = middle(shape, near);
                 Edges depth = frame.depth(
                         middle.minus("practice.fitting-radius", room.fittingRadiusMm()),
                         middle.plus("practice.fitting-radius", room.fittingRadiusMm()));
                 boxes.add(portBox(outOfTank(shape), aside(port), depth));
             }
         }
+    }
+
+    /** A radiator's mid-plane; a half hundredth is left out, so that it is rounded towards the panel on every face. */
+    private static Sum middle(Shape shape, Sum near) {
+        Sum middle =
+                near.plusHalves(1, name(shape, "thickness"), shape.outline().thickness());
+        return shape.thicknessHmm() % 2 == 0 ? middle : middle.plusHalves(-1, "half-hundredth", exact(1));
     }
 
     private void addPortsThroughPanel(List<BodyBox> boxes, Shape shape) {

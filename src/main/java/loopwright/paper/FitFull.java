@@ -1,13 +1,16 @@
 package loopwright.paper;
 
 import java.io.PrintWriter;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import loopwright.answer.FitAnswer;
 import loopwright.answer.FitList;
 import loopwright.catalog.chassis.Chassis;
 import loopwright.fit.FoundLayout;
 import loopwright.fit.Gap;
+import loopwright.fit.Growth;
 import loopwright.fit.Layout;
 import loopwright.fit.ModSet;
 import loopwright.fit.Witness;
@@ -48,7 +51,8 @@ public final class FitFull implements FitPaper {
                                 : " among the " + answer.fitsInAll() + " found so far"));
         Lines.wrap("FIT  ", chassis.title() + " (" + chassis.id() + "). " + FitHead.state(answer) + ": " + about + ".")
                 .forEach(this::print);
-        found.ifPresent(f -> f.needed().forEach(mods -> way(answer, f.layout(), mods)));
+        Map<List<Growth>, String> told = new HashMap<>();
+        found.ifPresent(f -> f.needed().forEach(mods -> way(answer, f.layout(), mods, told)));
         answer.unknown().stream()
                 .filter(u -> u.layout().key().equals(key))
                 .forEach(u -> Lines.wrap(
@@ -58,7 +62,7 @@ public final class FitFull implements FitPaper {
         return found.isPresent();
     }
 
-    private void way(FitAnswer answer, Layout layout, ModSet mods) {
+    private void way(FitAnswer answer, Layout layout, ModSet mods, Map<List<Growth>, String> told) {
         Chassis chassis = answer.fitCase().chassis();
         Witness witness = answer.witness(layout, mods);
         print("");
@@ -84,8 +88,19 @@ public final class FitFull implements FitPaper {
         places.lines("   ").forEach(this::print);
         print("");
         gaps(witness.gaps()).lines("   ").forEach(this::print);
+        print("");
+        room(answer.roomLeft(witness), ModWords.ids(mods, chassis), told).forEach(this::print);
+        print("");
         print("   gives " + FitList.area(layout) / 100 + " cm2 of fans, "
                 + Mm.rounded(10 * answer.conductanceWPerK(layout, mods), 0) + " W at 10 K");
+    }
+
+    /** The room left, unless it is the same as with an earlier set of mods. */
+    private static List<String> room(List<Growth> growths, String mods, Map<List<Growth>, String> told) {
+        String first = told.computeIfAbsent(growths, g -> mods);
+        return first.equals(mods)
+                ? RoomWords.table(growths).lines("   ")
+                : Lines.wrap("   ", "room left as with " + first);
     }
 
     private static Columns gaps(List<Gap> gaps) {

@@ -117,6 +117,9 @@ final class FitRows {
         Map<String, Object> out = Json.object();
         out.put("mods", witness.mods().ids(answer.fitCase().chassis()));
         out.put("witness", inside);
+        if (answer.isAboutOneLayout()) {
+            out.put("room_left", RoomWords.rows(answer.roomLeft(witness)));
+        }
         return out;
     }
 

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.util.List;
 import loopwright.answer.InspectAnswer;
 import loopwright.answer.NextSteps.Step;
+import loopwright.fit.Growth;
 
 /** The next steps from a build, for spreadsheets: one row a change. */
 public final class InspectCsv implements InspectPaper {
@@ -53,6 +54,26 @@ public final class InspectCsv implements InspectPaper {
                     origin.catalog(),
                     origin.program()));
         }
+        answer.inspection().roomLeft().forEach(g -> room(answer, g));
+    }
+
+    /** The room left: a row a measure, of a kind of its own, without figures of a change. */
+    private void room(InspectAnswer answer, Growth growth) {
+        csv.row(List.of(
+                answer.inspection().build().key(),
+                "room-left",
+                RoomWords.sentence(growth),
+                "",
+                "",
+                "",
+                "",
+                "",
+                "",
+                "",
+                "",
+                origin.brief(),
+                origin.catalog(),
+                origin.program()));
     }
 
     @Override

@@ -40,6 +40,7 @@ public final class InspectJson implements InspectPaper {
         json.put("days", in.build().outcome().days());
         json.put("checklist", checklist(in));
         json.put("clearances", clearances(in));
+        json.put("room_left", RoomWords.rows(in.roomLeft()));
         json.put("temperatures", temperatures(in));
         json.put("rooms", rooms(answer));
         air(in);

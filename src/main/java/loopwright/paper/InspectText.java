@@ -33,6 +33,9 @@ public final class InspectText implements InspectPaper {
         head(in);
         section("THE BRIEF, LINE BY LINE", checklist(in));
         section("CLEARANCES, the tightest " + GAPS, clearances(in));
+        section(
+                "ROOM LEFT: one thing larger, all else as it is",
+                RoomWords.table(in.roomLeft()).lines(""));
         section("AIR", InspectAirLines.of(in));
         section("LOOP", InspectLoopLines.of(in));
         section("TEMPERATURES", InspectHeatLines.temperatures(answer));

@@ -94,6 +94,37 @@ class FitCommandTest {
         assertThat(ran.out()).contains("more groups are not shown");
     }
 
+    /** What one layout leaves takes a moment to find: too long for thousands. */
+    @Test
+    void onlyOneLayoutByItselfHasTheRoomItLeavesInJson() {
+        JsonNode first = JsonMapper.shared()
+                .readTree(JSON.out())
+                .path("answers")
+                .path(0)
+                .path("layouts")
+                .path(0);
+        assertThat(first.path("mod_sets").path(0).propertyNames()).doesNotContain("room_left");
+        Ran ran = Ran.of("fit", BRIEF, "--layout", first.path("key").asString(), "--format", "json");
+        JsonNode rows = JsonMapper.shared()
+                .readTree(ran.out())
+                .path("answers")
+                .path(0)
+                .path("layouts")
+                .path(0)
+                .path("mod_sets")
+                .path(0)
+                .path("room_left");
+        assertThat(rows).hasSizeGreaterThan(3);
+        assertThat(rows.path(0).path("what").asString()).isEqualTo("card-length");
+        assertThat(rows.path(0).propertyNames()).containsExactly("what", "now_mm", "most_mm", "stopped_by");
+        for (JsonNode row : rows) {
+            boolean radiator = row.path("what").asString().equals("radiator-thickness");
+            assertThat(row.has("mount") && row.has("pattern"))
+                    .as(row.toString())
+                    .isEqualTo(radiator);
+        }
+    }
+
     @Test
     void showsOneLayoutInFull() {
         String key = JsonMapper.shared()
@@ -106,7 +137,8 @@ class FitCommandTest {
                 .asString();
         Ran ran = Ran.of("fit", BRIEF, "--layout", key);
         assertThat(ran.code()).isZero();
-        assertThat(ran.out()).contains("layout " + key, "margin, mm", "smallest part that will do");
+        assertThat(ran.out())
+                .contains("layout " + key, "margin, mm", "smallest part that will do", "room left for", "card length");
         assertThat(ran.outLines()).allMatch(line -> line.length() <= 100);
         Ran none = Ran.of("fit", BRIEF, "--layout", "22222-22222");
         assertThat(none.code()).isEqualTo(1);

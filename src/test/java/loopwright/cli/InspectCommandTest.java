@@ -42,7 +42,7 @@ class InspectCommandTest {
         assertThat(ran.code()).isZero();
         assertThat(ran.out().replaceAll("\\s+", " "))
                 .contains("build " + RANKED.get(0), "layout " + RANKED.get(1))
-                .contains("THE BRIEF, LINE BY LINE", "CLEARANCES", "TEMPERATURES", "SOUND", "NEXT STEPS");
+                .contains("THE BRIEF, LINE BY LINE", "CLEARANCES", "ROOM LEFT", "TEMPERATURES", "SOUND", "NEXT STEPS");
         assertThat(ran.outLines()).allMatch(line -> line.length() <= 100);
     }
 
@@ -72,7 +72,15 @@ class InspectCommandTest {
         JsonNode answer = all.get("answers").get(0);
         assertThat(answer.get("key").asString()).isEqualTo(RANKED.get(0));
         assertThat(answer.propertyNames())
-                .contains("checklist", "clearances", "temperatures", "radiators", "loop", "sound", "next_steps");
+                .contains(
+                        "checklist",
+                        "clearances",
+                        "room_left",
+                        "temperatures",
+                        "radiators",
+                        "loop",
+                        "sound",
+                        "next_steps");
     }
 
     /** Every build that rank lists keeps every limit, so the list of the brief's lines may break none. */
@@ -95,6 +103,7 @@ class InspectCommandTest {
                 .isEqualTo("build,kind,change,key,coolant_gain_K,band_low_K,band_high_K,cost,currency,labour_min,"
                         + "noise_dB,brief,catalog,program");
         assertThat(ran.outLines().stream().skip(1)).isNotEmpty().allMatch(l -> l.startsWith(RANKED.get(0) + ","));
+        assertThat(ran.outLines()).last().asString().startsWith(RANKED.get(0) + ",room-left,");
     }
 
     @ParameterizedTest

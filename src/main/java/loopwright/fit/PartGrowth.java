@@ -1,0 +1,119 @@
+package loopwright.fit;
+
+import java.util.function.IntFunction;
+import loopwright.catalog.basis.Axis;
+import loopwright.catalog.basis.Pose;
+import loopwright.catalog.basis.SizeMm;
+import loopwright.catalog.chassis.Inside;
+import loopwright.catalog.chassis.Place;
+import loopwright.catalog.part.Board;
+import loopwright.catalog.part.GraphicsCard;
+import loopwright.catalog.part.Memory;
+import loopwright.catalog.part.Supply;
+import loopwright.fit.Growth.Measure;
+import loopwright.fit.rules.Chosen;
+import loopwright.fit.rules.Role;
+import loopwright.geometry.Body;
+import loopwright.quantity.Dimension;
+
+/** The parts of which one measure grows: the bodies of records that are that much larger, and nothing else. */
+final class PartGrowth {
+
+    private final Inside inside;
+    private final Chosen parts;
+    private final Board board;
+
+    PartGrowth(FitCase fitCase, Chosen parts) {
+        this.inside = fitCase.chassis().inside();
+        this.parts = parts;
+        this.board = parts.the(Role.BOARD, Board.class);
+    }
+
+    /** A part that grows: what is measured, its size now, and its body by its growth. */
+    record Part(Measure measure, int nowHmm, Growing growing) {}
+
+    /** The card, longer; the room over its far end moves with it. */
+    Part card(Occupant was) {
+        GraphicsCard card = parts.the(Role.CARD, GraphicsCard.class);
+        Pose pose = inside.board().pose();
+        return new Part(
+                Measure.CARD_LENGTH,
+                card.body().lengthMm().valueHmm(),
+                growing(
+                        was,
+                        e -> PartBodies.card(board, longer(card, e), Spot.onBoard(pose)),
+                        pose.width().axis()));
+    }
+
+    private static GraphicsCard longer(GraphicsCard was, int e) {
+        GraphicsCard.Body body = was.body();
+        return new GraphicsCard(
+                was.id(),
+                was.title(),
+                was.variantOf(),
+                was.buy(),
+                was.cooling(),
+                new GraphicsCard.Body(
+                        more(body.lengthMm(), e),
+                        body.thicknessMm(),
+                        body.heightMm(),
+                        body.topRoomMm(),
+                        body.topRoomLengthMm()),
+                was.power(),
+                was.performance());
+    }
+
+    /** The supply, longer; the room for its plugs moves with its far end. */
+    Part supply(Occupant was, Place place) {
+        Supply supply = parts.the(Role.SUPPLY, Supply.class);
+        SizeMm size = supply.body();
+        return new Part(
+                Measure.SUPPLY_LENGTH,
+                size.lengthMm().valueHmm(),
+                growing(
+                        was,
+                        e -> PartBodies.inPlace(
+                                "supply",
+                                supply.title(),
+                                supply.id(),
+                                new PartBodies.Room(
+                                        new SizeMm(more(size.lengthMm(), e), size.widthMm(), size.heightMm()),
+                                        "plugs",
+                                        supply.plugRoomMm()),
+                                Spot.in(place)),
+                        place.pose().length().axis()));
+    }
+
+    /** The memory, taller. */
+    Part memory(Occupant was) {
+        Memory memory = parts.the(Role.MEMORY, Memory.class);
+        Pose pose = inside.board().pose();
+        return new Part(
+                Measure.MEMORY_HEIGHT,
+                memory.heightMm().valueHmm(),
+                growing(
+                        was,
+                        e -> PartBodies.memory(board, taller(memory, e), Spot.onBoard(pose)),
+                        pose.height().axis()));
+    }
+
+    private static Memory taller(Memory was, int e) {
+        return new Memory(
+                was.id(),
+                was.title(),
+                was.variantOf(),
+                was.buy(),
+                was.generation(),
+                more(was.heightMm(), e),
+                was.modules(),
+                was.capacityGb());
+    }
+
+    private static Growing growing(Occupant was, IntFunction<Body> body, Axis axis) {
+        return Growing.still(e -> Occupant.of(body.apply(e), was.group(), was.against(), was.touches()), axis);
+    }
+
+    private static Dimension more(Dimension was, int e) {
+        return new Dimension(was.valueHmm() + e, was.plusMinusHmm(), was.known());
+    }
+}
