@@ -5,11 +5,12 @@ import java.util.List;
 import java.util.function.Supplier;
 
 /** A value that is made when it is first asked for, and kept. For one thread. */
-final class Once {
+public final class Once {
 
     private Once() {}
 
-    static <T> Supplier<T> of(Supplier<T> maker) {
+    /** The value of a maker, made once. */
+    public static <T> Supplier<T> of(Supplier<T> maker) {
         List<T> made = new ArrayList<>();
         return () -> {
             if (made.isEmpty()) {

@@ -25,6 +25,7 @@ import picocli.CommandLine.Spec;
             RankCommand.class,
             InspectCommand.class,
             CompareCommand.class,
+            WhyCommand.class,
             CheckCommand.class,
             CompletionCommand.class
         },
@@ -37,6 +38,7 @@ import picocli.CommandLine.Spec;
             "  loopwright rank scenarios/demo.yaml --by noise",
             "  loopwright inspect scenarios/demo.yaml --layout KEY",
             "  loopwright compare scenarios/demo.yaml KEY KEY",
+            "  loopwright why scenarios/demo.yaml --want front=2x140/45 --want without=drive-tower-out",
             "  loopwright check scenarios",
             "  loopwright completion > loopwright.bash"
         })
@@ -88,6 +90,7 @@ public final class App implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                spec.commandLine(), "a command is missing: fit, unlock, rank, check or completion");
+                spec.commandLine(),
+                "a command is missing: fit, unlock, rank, inspect, compare, why, check or completion");
     }
 }

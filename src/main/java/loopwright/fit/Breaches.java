@@ -5,6 +5,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
 import loopwright.fit.Attempts.Group;
 import loopwright.fit.Attempts.Scene;
@@ -76,6 +77,19 @@ public final class Breaches {
     public boolean canHold(FactSet kept) {
         Beyond widest = walked.get(walked.size() - 1);
         return new KeptWalk(attempts, attempts.scenes(widest), kept::has, radiatorWishes, interrupted)
+                .find()
+                .isPresent();
+    }
+
+    /** Whether some candidate has all of some wishes, by their texts, and breaks nothing else than other wishes. */
+    public boolean canHave(Set<String> texts) {
+        return new KeptWalk(
+                        attempts,
+                        attempts.scenes(Beyond.NOTHING),
+                        f -> book.fact(f).kind() != Fact.Kind.WISH
+                                || texts.contains(book.fact(f).about()),
+                        radiatorWishes,
+                        interrupted)
                 .find()
                 .isPresent();
     }

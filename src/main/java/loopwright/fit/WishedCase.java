@@ -139,7 +139,7 @@ public final class WishedCase {
     }
 
     /** Whether a shape has a radiator that meets a wish. */
-    boolean meets(Shape shape, Wish.RadiatorAt wish) {
+    public boolean meets(Shape shape, Wish.RadiatorAt wish) {
         List<String> will = wished(wish.pick(), asked.brief().loop());
         return widened.shapes().radiatorsOf(shape).stream().anyMatch(r -> will.contains(r.id()));
     }

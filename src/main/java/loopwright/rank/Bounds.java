@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import loopwright.fit.FitCase;
+import loopwright.fit.FitQuery;
 import loopwright.fit.Layout.Stack;
 import loopwright.fit.ModSet;
 import loopwright.loop.CoolingBound;
+import loopwright.loop.MachineModel;
 import loopwright.loop.air.AirDirection;
 import loopwright.rank.AirPlans.AirPlan;
 
@@ -31,6 +33,17 @@ final class Bounds {
         this.blowings = blowings;
         this.costing = new Costing(fitCase.brief().terms());
         this.duties = duties(fitCase.brief().terms().dutyStepPercent());
+    }
+
+    /**
+     * Bounds of all builds of a case.
+     *
+     * @param warmC warmest mean temperature that the coolant may have
+     */
+    static Bounds of(FitQuery query, List<Core> cores, MachineModel model, double warmC) {
+        WaterReach water = new WaterReach(
+                model, cores.stream().map(c -> c.heat().water()).distinct().toList(), warmC);
+        return new Bounds(query.fitCase(), new Blowings(query.fitCase(), model, water));
     }
 
     private static List<Integer> duties(int step) {

@@ -6,16 +6,46 @@ import loopwright.catalog.brief.BriefLimits;
 import loopwright.loop.SoundPower;
 
 /** The brief's limits in the units builds are compared in; what is not limited is out of reach. */
-record BuildLimits(long priceCents, int coolantOverRoomCentiK, SoundPower sound, int labourMin, int days) {
+public record BuildLimits(long priceCents, int coolantOverRoomCentiK, SoundPower sound, int labourMin, int days) {
 
     private static final int MIN_PER_H = 60;
+
+    /** No limit at all. */
+    public static final BuildLimits NONE = new BuildLimits(
+            Long.MAX_VALUE, Integer.MAX_VALUE, new SoundPower(Long.MAX_VALUE), Integer.MAX_VALUE, Integer.MAX_VALUE);
+
+    /** These limits and one on the price, cents. */
+    public BuildLimits withPrice(long most) {
+        return new BuildLimits(Math.min(priceCents, most), coolantOverRoomCentiK, sound, labourMin, days);
+    }
+
+    /** These limits and one on the coolant over the room, hundredths of a kelvin. */
+    public BuildLimits withCoolant(int mostCentiK) {
+        return new BuildLimits(priceCents, Math.min(coolantOverRoomCentiK, mostCentiK), sound, labourMin, days);
+    }
+
+    /** These limits and one on the sound. */
+    public BuildLimits withSound(SoundPower most) {
+        return new BuildLimits(
+                priceCents, coolantOverRoomCentiK, most.compareTo(sound) < 0 ? most : sound, labourMin, days);
+    }
+
+    /** These limits and one on hands-on minutes. */
+    public BuildLimits withLabour(int mostMin) {
+        return new BuildLimits(priceCents, coolantOverRoomCentiK, sound, Math.min(labourMin, mostMin), days);
+    }
+
+    /** These limits and one on the days. */
+    public BuildLimits withDays(int most) {
+        return new BuildLimits(priceCents, coolantOverRoomCentiK, sound, labourMin, Math.min(days, most));
+    }
 
     /**
      * The limits of a brief.
      *
      * <p>The coolant's limit less the room is rounded half up to hundredths of a kelvin, as temperatures are.
      */
-    static BuildLimits of(BriefLimits limits) {
+    public static BuildLimits of(BriefLimits limits) {
         return new BuildLimits(
                 limits.budgetCents().orElse(Long.MAX_VALUE),
                 centi(limits),

@@ -38,7 +38,16 @@ final class BuildWalk {
     private final Bounds bounds;
     private final BuildLimits limits;
 
-    BuildWalk(FitQuery query, List<Core> cores, Bounds bounds, MachineModel model) {
+    /** What builds must keep. */
+    record Rules(BuildLimits limits, BriefLimits.HeatLimits heat) {
+
+        /** What a brief asks. */
+        static Rules of(BriefLimits limits) {
+            return new Rules(BuildLimits.of(limits), limits.heat().orElse(BriefLimits.HeatLimits.NONE));
+        }
+    }
+
+    BuildWalk(FitQuery query, List<Core> cores, Bounds bounds, Rules rules, MachineModel model) {
         this.query = query;
         this.cores = cores;
         this.ideal = Bounds.ideal(cores);
@@ -48,12 +57,11 @@ final class BuildWalk {
                 .max()
                 .orElse(0);
         this.loudest = cores.stream().max(Comparator.comparing(Core::sound)).orElseThrow();
-        this.thermal = new Thermal(
-                query.fitCase(), model, query.fitCase().brief().limits().heat().orElse(BriefLimits.HeatLimits.NONE));
+        this.thermal = new Thermal(query.fitCase(), model, rules.heat());
         this.vents = new Vents(query.fitCase(), model);
         this.plans = new AirPlans(query);
         this.bounds = bounds;
-        this.limits = BuildLimits.of(query.fitCase().brief().limits());
+        this.limits = rules.limits();
     }
 
     /**

@@ -3,7 +3,6 @@ package loopwright.answer.why;
 import static loopwright.answer.why.WishWords.mm;
 
 import java.util.Locale;
-import java.util.OptionalInt;
 import loopwright.catalog.chassis.Chassis;
 import loopwright.catalog.chassis.Mod;
 import loopwright.catalog.part.Part;
@@ -32,7 +31,7 @@ final class ChangeWords {
             Lacking.Lack lack = words.lack(fact, candidate);
             String text = "make " + mm(lack.lackHmm()) + " mm more room between " + words.named(lack.one(), candidate)
                     + " and " + words.named(lack.other(), candidate);
-            return new Stated(fact.id(), text, OptionalInt.of(lack.lackHmm()));
+            return Stated.ofRoom(fact.id(), text, lack.lackHmm());
         }
         return Stated.of(fact.id(), text(fact, candidate));
     }

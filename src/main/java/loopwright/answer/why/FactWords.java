@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import loopwright.catalog.basis.Axis;
@@ -52,7 +51,7 @@ final class FactWords {
     Stated fact(Fact fact, Candidate candidate) {
         if (fact.kind() == Fact.Kind.CLEAR) {
             Lacking.Lack lack = lack(fact, candidate);
-            return new Stated(fact.id(), clear(lack, candidate), OptionalInt.of(lack.lackHmm()));
+            return Stated.ofRoom(fact.id(), clear(lack, candidate), lack.lackHmm());
         }
         return Stated.of(fact.id(), sentence(fact, candidate));
     }

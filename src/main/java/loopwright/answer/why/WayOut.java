@@ -2,7 +2,6 @@ package loopwright.answer.why;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.OptionalDouble;
 import loopwright.fit.ModSet;
 
 /**
@@ -12,9 +11,9 @@ import loopwright.fit.ModSet;
  * @param kind how far it is in the builder's hand
  * @param mods the mods with which the rest is had then
  * @param effort what they take
- * @param warmerK how much warmer the coolant gets than it would with everything wished, K, where that can be said
+ * @param instead what can be had in the stead of what is given up, nearest first
  */
-public record WayOut(List<Stated> changes, Kind kind, ModSet mods, Effort effort, OptionalDouble warmerK) {
+public record WayOut(List<Stated> changes, Kind kind, ModSet mods, Effort effort, List<Stated> instead) {
 
     /** How far a way is in the builder's hand. */
     public enum Kind {
@@ -33,16 +32,17 @@ public record WayOut(List<Stated> changes, Kind kind, ModSet mods, Effort effort
     static final Comparator<WayOut> CHEAPEST_FIRST = Comparator.comparing((WayOut w) -> w.kind() == Kind.OTHERWISE)
             .thenComparingLong(w -> w.effort().costCents())
             .thenComparingInt(w -> w.effort().handsOnMin())
-            .thenComparingInt(WayOut::lackHmm)
+            .thenComparingDouble(WayOut::amount)
             .thenComparing(w -> w.changes().toString());
 
     /** Copies. */
     public WayOut {
         changes = List.copyOf(changes);
+        instead = List.copyOf(instead);
     }
 
-    /** All that is lacking, hundredths of a millimetre. */
-    public int lackHmm() {
-        return changes.stream().mapToInt(c -> c.lackHmm().orElse(0)).sum();
+    /** All that is lacking, whatever its unit. */
+    private double amount() {
+        return changes.stream().mapToDouble(Stated::amount).sum();
     }
 }

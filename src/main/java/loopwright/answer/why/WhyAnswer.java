@@ -4,15 +4,15 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.function.Supplier;
 import loopwright.answer.Halt;
+import loopwright.answer.Once;
 import loopwright.fit.Breaches;
 import loopwright.fit.Candidate;
 import loopwright.fit.Fact;
 import loopwright.fit.FitCase;
 import loopwright.fit.Layout;
 import loopwright.fit.MountFrame;
-import loopwright.fit.Wish;
 import loopwright.fit.WishedCase;
 import loopwright.fit.conflict.FactSet;
 import loopwright.fit.conflict.HittingSets;
@@ -30,23 +30,45 @@ public final class WhyAnswer {
     private final Breaches.Corrections corrections;
     private final FactWords words;
     private final HittingSets.Hitting hitting;
+    private final List<BuildWish> buildWishes;
+    private final Supplier<BuildWhy> builds;
 
     /**
      * Looks for conflicts.
      *
-     * @param wishes of what fits; without any, a radiator on some mount is wished
+     * @param wishes without any of what fits, a radiator on some mount is wished
      */
-    public WhyAnswer(FitCase fitCase, List<Wish> wishes, Halt halt) {
+    public WhyAnswer(FitCase fitCase, Wishes wishes, Halt halt) {
         this.fitCase = fitCase;
         this.halt = halt;
         this.breaches = new Breaches(
-                new WishedCase(fitCase, wishes), () -> halt.because().isPresent());
+                new WishedCase(fitCase, wishes.ofFit()), () -> halt.because().isPresent());
+        this.buildWishes = wishes.ofBuilds();
         this.corrections = breaches.run();
         this.words = new FactWords(breaches);
         this.hitting = corrections.whole()
                 ? HittingSets.upTo(
                         corrections.smallest().stream().map(Candidate::broken).toList(), CONFLICTS_MAX)
                 : new HittingSets.Hitting(List.of(), false);
+        this.builds = Once.of(
+                () -> new BuildWhy(breaches, breaches.wished().isAsked() ? wishes() : List.of(), buildWishes, halt));
+    }
+
+    /** What builds have to say; asked for only where something was wished of builds, or where nothing hinders what fits. */
+    public BuildWhy builds() {
+        return builds.get();
+    }
+
+    /** The wishes of builds, each as it was written and in words. */
+    public List<Stated> buildWishes() {
+        return buildWishes.stream()
+                .map(w -> Stated.of(w.text(), w.words(fitCase.brief().terms().currency())))
+                .toList();
+    }
+
+    /** Whether builds were asked about. */
+    public boolean asksBuilds() {
+        return !buildWishes.isEmpty();
     }
 
     /** The case that was asked about. */
@@ -61,9 +83,15 @@ public final class WhyAnswer {
                 .toList();
     }
 
+    /** Whether nothing can be missing. */
+    public boolean isComplete() {
+        return incompleteBecause().isEmpty();
+    }
+
     /** Why something may be missing, where it may be. */
     public Optional<String> incompleteBecause() {
-        if (corrections.whole()) {
+        boolean builtWhole = !asksBuilds() || builds.get().isWhole();
+        if (corrections.whole() && builtWhole) {
             return Optional.empty();
         }
         return halt.because().or(() -> Optional.of("too many mods or parts to look at all"));
@@ -110,7 +138,7 @@ public final class WhyAnswer {
             for (Fact fact : breaches.book().facts(conflict)) {
                 facts.add(without(conflict, fact).stream()
                         .map(c -> words.fact(fact, c))
-                        .min(Comparator.comparingInt(s -> s.lackHmm().orElse(0)))
+                        .min(Comparator.comparingDouble(Stated::amount))
                         .orElseThrow(() -> new IllegalStateException("no candidate keeps the rest of " + conflict)));
             }
             out.add(new Conflict(facts));
@@ -150,7 +178,16 @@ public final class WhyAnswer {
                         bill.costCents(fitCase.brief().terms()),
                         bill.handsOnMin(),
                         bill.days(fitCase.brief().terms())),
-                OptionalDouble.empty());
+                instead(facts));
+    }
+
+    /** Other radiators for the one wish that is given up. */
+    private List<Stated> instead(List<Fact> facts) {
+        return facts.size() == 1
+                        && facts.get(0).kind() == Fact.Kind.WISH
+                        && halt.because().isEmpty()
+                ? new Instead(breaches.wished(), halt).of(words.wish(facts.get(0)))
+                : List.of();
     }
 
     private Stated change(Fact fact, Candidate candidate) {
