@@ -3,6 +3,7 @@ package loopwright.fit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import loopwright.catalog.basis.Pattern;
@@ -42,6 +43,37 @@ public record RadiatorOutline(
                 body.portOverhangMm(),
                 body.blankOverhangMm(),
                 radiator.ports().at());
+    }
+
+    /**
+     * The outline of radiators of equal dimensions: each dimension may be off by as much as that of the one that is off
+     * most.
+     */
+    static RadiatorOutline of(List<Radiator> alike) {
+        List<RadiatorOutline> all = alike.stream().map(RadiatorOutline::of).toList();
+        List<Radiator.Port> ports = new ArrayList<>();
+        for (int i = 0; i < all.get(0).ports().size(); i++) {
+            int port = i;
+            ports.add(new Radiator.Port(
+                    all.get(0).ports().get(i).face(),
+                    leastSure(all, o -> o.ports().get(port).fromFanAreaMm()),
+                    leastSure(all, o -> o.ports().get(port).asideMm())));
+        }
+        return new RadiatorOutline(
+                all.get(0).pattern(),
+                leastSure(all, RadiatorOutline::width),
+                leastSure(all, RadiatorOutline::thickness),
+                leastSure(all, RadiatorOutline::portOverhang),
+                leastSure(all, RadiatorOutline::blankOverhang),
+                ports);
+    }
+
+    /** The one that may be off most, first of equals. */
+    static <T> Dimension leastSure(List<T> things, Function<T, Dimension> dimension) {
+        return things.stream()
+                .map(dimension)
+                .reduce((a, b) -> b.plusMinusHmm() > a.plusMinusHmm() ? b : a)
+                .orElseThrow();
     }
 
     /** Everything by value, in hundredths: the text that layouts are told apart by. */

@@ -41,7 +41,7 @@ final class SceneMaker {
         this.fitCase = fitCase;
         this.sets = sets;
         this.bodies = new Bodies(fitCase);
-        this.pairs = new PairTable(bodies, fitCase.frames().size());
+        this.pairs = new PairTable(bodies, fitCase.frames().size(), fitCase.strictness());
     }
 
     List<PartSet> partSets() {
@@ -114,7 +114,7 @@ final class SceneMaker {
             List<Integer> parts = bodies.parts(set, placing);
             if (!knownOnly || parts.stream().noneMatch(p -> bodies.get(p).isUnknown())) {
                 int margin = margin(parts, stage.builtIn());
-                if (margin >= 0) {
+                if (margin != PairTable.REFUSED) {
                     out.add(new Setting(set, placing, parts, margin));
                 }
             }
@@ -124,7 +124,7 @@ final class SceneMaker {
 
     private int margin(List<Integer> parts, List<Integer> builtIn) {
         int least = PairTable.NO_LIMIT;
-        for (int i = 0; i < parts.size() && least >= 0; i++) {
+        for (int i = 0; i < parts.size() && least != PairTable.REFUSED; i++) {
             least = Math.min(least, pairs.wallMargin(parts.get(i)));
             for (int other : builtIn) {
                 least = Math.min(least, pairs.margin(parts.get(i), other));

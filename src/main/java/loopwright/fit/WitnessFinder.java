@@ -23,20 +23,26 @@ import loopwright.fit.rules.Role;
 import loopwright.quantity.IntervalSet;
 
 /**
- * Finds the best way to have a layout with a mod set: over all placings and positions, the largest smallest margin;
- * ties go to the smallest coordinates, then to the first placing. Every way is re-checked before it is handed out.
+ * Finds the best way to have a layout with a mod set: over all placings and positions in which it stands as strictly as
+ * the search asks, the largest smallest margin at nominal dimensions; ties go to the smallest coordinates, then to the
+ * first placing. Every way is re-checked before it is handed out.
  */
 public final class WitnessFinder {
 
     private final FitSearch search;
+    private final Strictness strictness;
     private final WayDemands demands;
+    private final WayDemands margins;
     private final Map<ModSet, Scene> scenes = new HashMap<>();
     private final IdentityHashMap<Setting, Map<List<Integer>, Still>> stills = new IdentityHashMap<>();
 
     /** A finder that shares what a search has already made. */
     public WitnessFinder(FitSearch search) {
         this.search = search;
-        this.demands = new WayDemands(search.maker().pairs());
+        PairTable pairs = search.maker().pairs();
+        this.strictness = pairs.strictness();
+        this.demands = new WayDemands(pairs, strictness);
+        this.margins = strictness == Strictness.NOMINAL ? demands : new WayDemands(pairs, Strictness.NOMINAL);
     }
 
     /** What does not slide, and the gaps among it. */
@@ -141,9 +147,10 @@ public final class WitnessFinder {
 
     /** A better way than the best so far, or one as good: with a smaller margin it is not looked for. */
     private Optional<Best> improve(Way way, Optional<Best> best) {
-        int floor = best.map(b -> b.marginHmm).orElse(0);
-        int ceiling = Math.min(way.setting().marginHmm(), demands.most(way.hangs(), way.setting(), way.scene()));
-        if (ceiling < floor || (ceiling == floor && best.isPresent() && isNoSmaller(way, best.get()))) {
+        int floor = best.map(b -> b.marginHmm).orElse(strictness.leastMarginHmm());
+        int ceiling = Math.min(way.setting().marginHmm(), margins.most(way.hangs(), way.setting(), way.scene()));
+        boolean refused = strictness != Strictness.NOMINAL && !mayStand(way);
+        if (refused || ceiling < floor || (ceiling == floor && best.isPresent() && isNoSmaller(way, best.get()))) {
             return Optional.empty();
         }
         Positions positions = positions(way, ceiling);
@@ -169,7 +176,18 @@ public final class WitnessFinder {
     private Positions positions(Way way, int ceilingHmm) {
         return new Positions(
                 search.maker().pairs().domains(way.hangs()),
-                demands.open(way.hangs(), way.setting(), way.scene(), ceilingHmm));
+                margins.open(way.hangs(), way.setting(), way.scene(), ceilingHmm),
+                strictness == Strictness.NOMINAL ? List.of() : asked(way));
+    }
+
+    /** What must hold of a way, whatever its margin. */
+    private List<int[]> asked(Way way) {
+        return demands.open(way.hangs(), way.setting(), way.scene(), 0);
+    }
+
+    /** Whether no pair by itself keeps a way from standing. */
+    private boolean mayStand(Way way) {
+        return demands.most(way.hangs(), way.setting(), way.scene()) >= 0;
     }
 
     private Witness told(Layout layout, ModSet mods, Best best) {
@@ -209,8 +227,9 @@ public final class WitnessFinder {
         List<Way> ways = new ArrayList<>();
         addWays(ways, best.way.scene(), setting, options(layout, best.way.scene()), List.of());
         for (Way way : ways) {
-            if (demands.most(way.hangs(), setting, way.scene()) >= 0) {
-                List<IntervalSet> more = positions(way, 0).slides(0);
+            if (mayStand(way)) {
+                List<IntervalSet> more =
+                        new Positions(search.maker().pairs().domains(way.hangs()), asked(way)).slides(0);
                 for (int i = 0; i < more.size(); i++) {
                     if (slides.size() <= i) {
                         slides.add(more.get(i));
