@@ -1,7 +1,5 @@
 package loopwright.fit;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -13,7 +11,7 @@ import loopwright.quantity.Dimension;
 /**
  * The dimensions of a radiator that decide whether it fits: parts that share them are one shape.
  *
- * @param ports sorted by their text
+ * @param ports in the order of the part's file
  */
 public record RadiatorOutline(
         Pattern pattern,
@@ -23,13 +21,9 @@ public record RadiatorOutline(
         Dimension blankOverhang,
         List<Radiator.Port> ports) {
 
-    private static final Comparator<Radiator.Port> PORT_ORDER = Comparator.comparing(RadiatorOutline::portText);
-
-    /** Sorts the ports. */
+    /** Copies. */
     public RadiatorOutline {
-        List<Radiator.Port> sorted = new ArrayList<>(ports);
-        sorted.sort(PORT_ORDER);
-        ports = List.copyOf(sorted);
+        ports = List.copyOf(ports);
     }
 
     /** The outline of a radiator. */
@@ -44,7 +38,7 @@ public record RadiatorOutline(
                 radiator.ports().at());
     }
 
-    /** Everything by value, in hundredths: the text that layouts are told apart by. */
+    /** Everything by value, in hundredths, ports sorted: the text that layouts are told apart by. */
     public String text() {
         StringBuilder out = new StringBuilder()
                 .append(pattern)
@@ -57,7 +51,7 @@ public record RadiatorOutline(
                 .append('/')
                 .append(blankOverhang.valueHmm())
                 .append('/');
-        return out.append(ports.stream().map(RadiatorOutline::portText).collect(Collectors.joining("+")))
+        return out.append(ports.stream().map(RadiatorOutline::portText).sorted().collect(Collectors.joining("+")))
                 .toString();
     }
 
