@@ -50,8 +50,8 @@ final class PairTable {
         this.bodies = bodies;
         this.interior = bodies.chassis().shell().interior();
         this.strictness = strictness;
-        this.plain = new Sides(mounts, interior, Strictness.NOMINAL);
-        this.sides = strictness == Strictness.NOMINAL ? plain : new Sides(mounts, interior, strictness);
+        this.plain = new Sides(mounts, bodies.chassis(), Strictness.NOMINAL);
+        this.sides = strictness == Strictness.NOMINAL ? plain : new Sides(mounts, bodies.chassis(), strictness);
     }
 
     /** An odd number near 2^64 over the golden ratio: multiplying by it loses nothing and mixes well. */

@@ -1,7 +1,5 @@
 package loopwright.fit;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -14,7 +12,7 @@ import loopwright.quantity.Dimension;
 /**
  * The dimensions of a radiator that decide whether it fits: parts that share them are one shape.
  *
- * @param ports sorted by their text
+ * @param ports in the order of the part's file
  */
 public record RadiatorOutline(
         Pattern pattern,
@@ -24,13 +22,9 @@ public record RadiatorOutline(
         Dimension blankOverhang,
         List<Radiator.Port> ports) {
 
-    private static final Comparator<Radiator.Port> PORT_ORDER = Comparator.comparing(RadiatorOutline::portText);
-
-    /** Sorts the ports. */
+    /** Copies. */
     public RadiatorOutline {
-        List<Radiator.Port> sorted = new ArrayList<>(ports);
-        sorted.sort(PORT_ORDER);
-        ports = List.copyOf(sorted);
+        ports = List.copyOf(ports);
     }
 
     /** The outline of a radiator. */
@@ -51,14 +45,14 @@ public record RadiatorOutline(
      */
     static RadiatorOutline of(List<Radiator> alike) {
         List<RadiatorOutline> all = alike.stream().map(RadiatorOutline::of).toList();
-        List<Radiator.Port> ports = new ArrayList<>();
-        for (int i = 0; i < all.get(0).ports().size(); i++) {
-            int port = i;
-            ports.add(new Radiator.Port(
-                    all.get(0).ports().get(i).face(),
-                    leastSure(all, o -> o.ports().get(port).fromFanAreaMm()),
-                    leastSure(all, o -> o.ports().get(port).asideMm())));
-        }
+        List<Radiator.Port> ports = all.get(0).ports().stream()
+                .map(port -> leastSure(
+                        port,
+                        all.stream()
+                                .flatMap(o -> o.ports().stream())
+                                .filter(p -> portText(p).equals(portText(port)))
+                                .toList()))
+                .toList();
         return new RadiatorOutline(
                 all.get(0).pattern(),
                 leastSure(all, RadiatorOutline::width),
@@ -66,6 +60,11 @@ public record RadiatorOutline(
                 leastSure(all, RadiatorOutline::portOverhang),
                 leastSure(all, RadiatorOutline::blankOverhang),
                 ports);
+    }
+
+    private static Radiator.Port leastSure(Radiator.Port port, List<Radiator.Port> alike) {
+        return new Radiator.Port(
+                port.face(), leastSure(alike, Radiator.Port::fromFanAreaMm), leastSure(alike, Radiator.Port::asideMm));
     }
 
     /** The one that may be off most, first of equals. */
@@ -76,7 +75,7 @@ public record RadiatorOutline(
                 .orElseThrow();
     }
 
-    /** Everything by value, in hundredths: the text that layouts are told apart by. */
+    /** Everything by value, in hundredths, ports sorted: the text that layouts are told apart by. */
     public String text() {
         StringBuilder out = new StringBuilder()
                 .append(pattern)
@@ -89,7 +88,7 @@ public record RadiatorOutline(
                 .append('/')
                 .append(blankOverhang.valueHmm())
                 .append('/');
-        return out.append(ports.stream().map(RadiatorOutline::portText).collect(Collectors.joining("+")))
+        return out.append(ports.stream().map(RadiatorOutline::portText).sorted().collect(Collectors.joining("+")))
                 .toString();
     }
 

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import loopwright.catalog.basis.Axis;
 import loopwright.catalog.basis.Face;
-import loopwright.catalog.chassis.Shell;
+import loopwright.catalog.chassis.Chassis;
 import loopwright.fit.Occupant.Group;
 import loopwright.geometry.BodyBox;
 import loopwright.geometry.Edges;
@@ -21,10 +21,10 @@ import loopwright.geometry.Sum;
  */
 final class Recheck {
 
-    private final Shell.Interior interior;
+    private final Chassis chassis;
 
-    Recheck(Shell.Interior interior) {
-        this.interior = interior;
+    Recheck(Chassis chassis) {
+        this.chassis = chassis;
     }
 
     /** Every gap that counts; for each pair of bodies only the smallest. */
@@ -142,8 +142,7 @@ final class Recheck {
             return;
         }
         Axis axis = wall.normal();
-        Sum size =
-                Sum.ZERO.plus("interior." + axis.name().toLowerCase(Locale.ROOT), MountFrame.interior(interior, axis));
+        Sum size = MountFrame.wall(chassis, axis);
         List<Gap> gaps = new ArrayList<>();
         for (int i = 0; i < occupant.boxes().size(); i++) {
             int clearance = wall.isHigh() ? size.valueHmm() - body.to(i, axis) : body.from(i, axis);

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import loopwright.fit.ModModel.ModWorld;
 import loopwright.fit.PairTable.Link;
 import loopwright.fit.PairTable.Status;
@@ -248,16 +249,19 @@ final class SceneMaker {
             return known;
         }
         Body body = stackBodies.computeIfAbsent(
-                where, w -> new StackBodies(frame, fitCase.catalog().practice()).body(shape));
+                where, w -> new StackBodies(frame, shape, fitCase.catalog().practice()).body());
         Occupant occupant = Occupant.of(
                 body,
                 Occupant.Group.STACK,
                 Set.of(frame.panel().face()),
                 Set.copyOf(frame.mount().touches()));
-        List<String> unknowns = new ArrayList<>(occupant.unknowns());
-        unknowns.addAll(range.unknowns());
-        unknowns.addAll(shape.unknowns());
-        Hang made = new Hang(hangs.size(), frame, shape, range, occupant.withUnknowns(List.copyOf(unknowns)));
+        StackNames names = StackNames.of(frame, shape);
+        List<String> unknowns = Stream.of(occupant.unknowns(), range.unknowns(), names.unknowns())
+                .flatMap(List::stream)
+                .map(names::toMeasure)
+                .distinct()
+                .toList();
+        Hang made = new Hang(hangs.size(), frame, shape, range, occupant.withUnknowns(unknowns));
         hangs.put(where + range, made);
         return made;
     }

@@ -163,7 +163,7 @@ public final class Shortfalls {
         best.scene().builtIn().forEach(b -> standing.add(Standing.still(bodies.get(b))));
         best.setting().bodies().forEach(b -> standing.add(Standing.still(bodies.get(b))));
         String stack = best.hang().occupant().name();
-        Gap worst = new Recheck(search.fitCase().chassis().shell().interior())
+        Gap worst = new Recheck(search.fitCase().chassis())
                 .gaps(standing).stream()
                         .filter(g -> g.one().startsWith(stack) || g.other().startsWith(stack))
                         .min(Comparator.comparingInt(this::toSpare))

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import loopwright.catalog.basis.Axis;
 import loopwright.catalog.basis.Face;
-import loopwright.catalog.chassis.Shell;
+import loopwright.catalog.chassis.Chassis;
 import loopwright.geometry.Edges;
 import loopwright.geometry.SpaceBox;
 import loopwright.geometry.Sum;
@@ -20,12 +20,12 @@ import loopwright.geometry.Sum;
 final class Sides {
 
     private final int zero;
-    private final Shell.Interior interior;
+    private final Chassis chassis;
     private final Strictness strictness;
 
-    Sides(int mounts, Shell.Interior interior, Strictness strictness) {
+    Sides(int mounts, Chassis chassis, Strictness strictness) {
         this.zero = 2 * mounts;
-        this.interior = interior;
+        this.chassis = chassis;
         this.strictness = strictness;
     }
 
@@ -102,7 +102,7 @@ final class Sides {
         int need = body.box().needHmm();
         int[] out = new int[3];
         if (wall.isHigh()) {
-            Sum size = interior(axis);
+            Sum size = MountFrame.wall(chassis, axis);
             int from = reach.to() + need + strictness.beyondNeedHmm(size, edges.to());
             put(out, 0, variable(body.frame(), axis), zero, from - size.valueHmm());
         } else {
@@ -110,11 +110,6 @@ final class Sides {
             put(out, 0, zero, variable(body.frame(), axis), from - reach.from());
         }
         return out;
-    }
-
-    /** The far wall; no body that pairs with it hangs from it, so that its name meets no other. */
-    private Sum interior(Axis axis) {
-        return Sum.ZERO.plus("interior." + axis.name(), MountFrame.interior(interior, axis));
     }
 
     private int variable(Optional<MountFrame> frame, Axis axis) {

@@ -196,7 +196,7 @@ public final class WitnessFinder {
             int at = 2 * hang.frame().index();
             sliding.add(Standing.at(hang, best.positions[at], best.positions[at + 1]));
         }
-        Recheck recheck = new Recheck(search.fitCase().chassis().shell().interior());
+        Recheck recheck = new Recheck(search.fitCase().chassis());
         Still still = still(best.way, recheck);
         List<Gap> gaps = new ArrayList<>(recheck.gaps(still.bodies(), still.gaps(), sliding));
         gaps.sort(Comparator.comparingInt(Gap::marginHmm));
