@@ -112,7 +112,9 @@ public final class FitSearch {
         boolean placed = worlds.stream().anyMatch(w -> maker.hasSetting(w, Knowledge.KNOWN_ONLY));
         return placed
                 ? Optional.empty()
-                : Optional.of("The parts do not all find a place without a clash, whatever hangs on the mounts");
+                : Optional.of("The parts do not all find a place without a "
+                        + (fitCase.strictness() == Strictness.NO_TIGHT ? "clash or a tight place" : "clash")
+                        + ", whatever hangs on the mounts");
     }
 
     private List<UnknownLayout> unknown(Found known, Stop stop) {

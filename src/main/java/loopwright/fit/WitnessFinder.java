@@ -46,7 +46,7 @@ public final class WitnessFinder {
     }
 
     /** What does not slide, and the gaps among it. */
-    private record Still(List<Standing> bodies, List<List<Gap>> gaps) {}
+    private record Still(List<Standing> bodies, List<List<Gap>> gaps, boolean tight) {}
 
     /** A candidate: a setting and a hang a stack. */
     private record Way(Scene scene, Setting setting, List<Hang> hangs) {}
@@ -205,8 +205,17 @@ public final class WitnessFinder {
                     + mods.ids(search.fitCase().chassis()) + " finds a margin of " + gaps.get(0) + ", the search had "
                     + best.marginHmm);
         }
+        if (strictness == Strictness.NO_TIGHT && isTight(still, sliding, recheck)) {
+            throw new IllegalStateException("re-check of " + layout.text() + " finds a tight place");
+        }
         return new Witness(
                 mods, best.way.setting().parts().example(), places(best.way.setting()), stacks(layout, best), gaps);
+    }
+
+    private static boolean isTight(Still still, List<Standing> sliding, Recheck recheck) {
+        List<Standing> all = new ArrayList<>(still.bodies());
+        all.addAll(sliding);
+        return still.tight() || !recheck.noneTight(sliding, all);
     }
 
     /** What does not slide is measured once for all layouts that share it. */
@@ -217,7 +226,8 @@ public final class WitnessFinder {
                     Bodies bodies = search.maker().bodies();
                     builtIn.forEach(b -> standing.add(Standing.still(bodies.get(b))));
                     way.setting().bodies().forEach(b -> standing.add(Standing.still(bodies.get(b))));
-                    return new Still(standing, recheck.among(standing));
+                    boolean tight = strictness == Strictness.NO_TIGHT && !recheck.noneTight(standing, standing);
+                    return new Still(standing, recheck.among(standing), tight);
                 });
     }
 
