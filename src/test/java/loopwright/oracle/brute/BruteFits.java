@@ -23,8 +23,8 @@ public final class BruteFits {
     private final List<List<BruteHung>> stacks = new ArrayList<>();
     private final List<List<BruteHung>> rows = new ArrayList<>();
 
-    /** Everything about a case with a valid mod set. */
-    public BruteFits(OracleCase question, SortedSet<String> set) {
+    /** Everything about a case with a valid mod set, or with one mistake about tight places. */
+    public BruteFits(OracleCase question, SortedSet<String> set, Fault fault) {
         this.question = question;
         this.mods = question.chassis().mods().stream()
                 .filter(m -> set.contains(m.id()))
@@ -35,7 +35,7 @@ public final class BruteFits {
             interior.depthMm().valueHmm(),
             interior.heightMm().valueHmm()
         };
-        this.apart = BruteApart.of(question, Fault.NONE);
+        this.apart = BruteApart.of(question, fault);
         BruteHangings hangings = new BruteHangings(question, mods, insideHmm);
         for (Mount mount : question.chassis().mounts()) {
             stacks.add(hangings.stacks(mount));
