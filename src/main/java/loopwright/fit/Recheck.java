@@ -115,8 +115,11 @@ final class Recheck {
         int best = Integer.MIN_VALUE;
         int worst = Integer.MIN_VALUE;
         for (Axis axis : Axis.values()) {
-            best = Math.max(best, farther(a, boxA, b, boxB, axis));
-            worst = Math.max(worst, farther(a, boxA, b, boxB, axis) - spread(a, boxA, b, boxB, axis));
+            int apart = farther(a, boxA, b, boxB, axis);
+            best = Math.max(best, apart);
+            if (apart > worst) {
+                worst = Math.max(worst, apart - spread(a, boxA, b, boxB, axis));
+            }
         }
         SpaceBox one = a.occupant().boxes().get(boxA);
         SpaceBox other = b.occupant().boxes().get(boxB);
