@@ -197,7 +197,7 @@ public final class Checklist {
                     broken.isEmpty() ? Kept.KEPT : Kept.BROKEN);
         }
         if (mods.noTightPlaces()) {
-            boolean tight = inspection.witness().tightest().verdict() == Verdict.TIGHT;
+            boolean tight = inspection.witness().gaps().stream().anyMatch(g -> g.verdict() == Verdict.TIGHT);
             add(
                     "no tight places",
                     "yes",

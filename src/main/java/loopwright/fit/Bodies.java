@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import loopwright.catalog.basis.Face;
 import loopwright.catalog.chassis.Chassis;
 import loopwright.catalog.chassis.Inside;
@@ -61,6 +62,7 @@ final class Bodies {
     /** Numbers of what is built in with a mod set: obstructions, what is left of the removables, what mods add. */
     List<Integer> builtIn(ModSet mods) {
         Inside inside = fitCase.chassis().inside();
+        String name = fitCase.chassis().id() + ".inside";
         Set<String> gone = new TreeSet<>();
         List<Integer> out = new ArrayList<>();
         for (Mod mod : mods.mods(fitCase.chassis())) {
@@ -68,19 +70,27 @@ final class Bodies {
         }
         for (Inside.Obstruction o : inside.obstructions()) {
             out.add(builtIn(
-                    "obstruction:" + o.id(), () -> PartBodies.fixed("obstruction:" + o.id(), o.title(), o.boxes())));
+                    "obstruction:" + o.id(),
+                    () -> PartBodies.fixed(
+                            "obstruction:" + o.id(), o.title(), name + ".obstructions." + o.id(), o.boxes())));
         }
         for (Inside.Removable r : inside.removables()) {
             if (!gone.contains(r.id())) {
                 out.add(builtIn(
-                        "removable:" + r.id(), () -> PartBodies.fixed("removable:" + r.id(), r.title(), r.boxes())));
+                        "removable:" + r.id(),
+                        () -> PartBodies.fixed(
+                                "removable:" + r.id(), r.title(), name + ".removables." + r.id(), r.boxes())));
             }
         }
         for (Mod mod : mods.mods(fitCase.chassis())) {
             for (Inside.Obstruction o : mod.effect().adds()) {
                 out.add(builtIn(
                         "added:" + mod.id() + ":" + o.id(),
-                        () -> PartBodies.fixed("added:" + o.id(), o.title(), o.boxes())));
+                        () -> PartBodies.fixed(
+                                "added:" + o.id(),
+                                o.title(),
+                                ModRules.address(fitCase.chassis(), mod) + ".effect.adds." + o.id(),
+                                o.boxes())));
             }
         }
         return List.copyOf(out);
@@ -95,31 +105,20 @@ final class Bodies {
         List<Integer> out = new ArrayList<>();
         Board board = set.example().the(Role.BOARD, Board.class);
         Inside.BoardBay bay = fitCase.chassis().inside().board();
-        BoardOutline outline = fitCase.catalog().standards().boards().stream()
-                .filter(o -> o.form() == board.form())
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("no outline for boards of form " + board.form()));
-        out.add(onBoard(
-                board.id(),
-                bay,
-                () -> PartBodies.board(
-                        board,
-                        outline,
-                        Spot.onBoard(bay.pose()),
-                        fitCase.catalog().practice())));
+        Spot spot = Spot.onBoard(fitCase.chassis());
+        out.add(onBoard(board.id(), bay, () -> PartBodies.board(board, outline(board), spot, fitCase.catalog())));
         Memory memory = set.example().the(Role.MEMORY, Memory.class);
-        out.add(onBoard(
-                board.id() + memory.id(), bay, () -> PartBodies.memory(board, memory, Spot.onBoard(bay.pose()))));
+        out.add(onBoard(board.id() + memory.id(), bay, () -> PartBodies.memory(board, memory, spot)));
         Block block = set.example().the(Role.BLOCK, Block.class);
-        out.add(onBoard(board.id() + block.id(), bay, () -> PartBodies.block(board, block, Spot.onBoard(bay.pose()))));
+        out.add(onBoard(board.id() + block.id(), bay, () -> PartBodies.block(board, block, spot)));
         GraphicsCard card = set.example().the(Role.CARD, GraphicsCard.class);
-        out.add(onBoard(board.id() + card.id(), bay, () -> PartBodies.card(board, card, Spot.onBoard(bay.pose()))));
+        out.add(onBoard(board.id() + card.id(), bay, () -> PartBodies.card(board, card, spot)));
         Supply supply = set.example().the(Role.SUPPLY, Supply.class);
         if (placing.supply() != PlaceModel.NOWHERE) {
             out.add(inPlace(
                     "supply",
                     supply,
-                    new PartBodies.Room(supply.body(), "plugs", supply.plugRoomMm()),
+                    new PartBodies.Room(supply.body(), "plugs", "plug_room_mm", supply.plugRoomMm()),
                     placing.supply()));
         }
         for (int k = 0; k < placing.drives().size(); k++) {
@@ -130,7 +129,7 @@ final class Bodies {
             out.add(inPlace(
                     "drive:" + (k + 1),
                     drive,
-                    new PartBodies.Room(drive.body(), "plugs", drive.plugRoomMm()),
+                    new PartBodies.Room(drive.body(), "plugs", "plug_room_mm", drive.plugRoomMm()),
                     placing.drives().get(k)));
         }
         Pump pump = set.example().the(Role.PUMP, Pump.class);
@@ -138,14 +137,21 @@ final class Bodies {
             out.add(inPlace(
                     "pump",
                     pump,
-                    new PartBodies.Room(pump.body(), "ports", pump.water().portRoomMm()),
+                    new PartBodies.Room(
+                            pump.body(),
+                            "ports",
+                            "water.port_room_mm",
+                            pump.water().portRoomMm()),
                     placing.pump()));
         }
         Optional<Reservoir> reservoir = set.example()
                 .find(Role.RESERVOIR, Reservoir.class)
                 .filter(r -> placing.reservoir() != PlaceModel.NOWHERE);
-        reservoir.ifPresent(r -> out.add(
-                inPlace("reservoir", r, new PartBodies.Room(r.body(), "ports", r.portRoomMm()), placing.reservoir())));
+        reservoir.ifPresent(r -> out.add(inPlace(
+                "reservoir",
+                r,
+                new PartBodies.Room(r.body(), "ports", "port_room_mm", r.portRoomMm()),
+                placing.reservoir())));
         return List.copyOf(out);
     }
 
@@ -158,9 +164,26 @@ final class Bodies {
     private int inPlace(String role, Part part, PartBodies.Room room, int placeIndex) {
         Place place = fitCase.chassis().inside().places().get(placeIndex);
         return number(role + ":" + part.id() + "@" + place.id(), () -> {
-            Body body = PartBodies.inPlace(role, part.title(), part.id(), room, Spot.in(place));
+            Body body =
+                    PartBodies.inPlace(role, part.title(), item(role, part), room, Spot.in(fitCase.chassis(), place));
             return Occupant.of(body, Group.IN_PLACE, faces(place.against()), Set.copyOf(place.touches()));
         });
+    }
+
+    private int outline(Board board) {
+        List<BoardOutline> all = fitCase.catalog().standards().boards();
+        return IntStream.range(0, all.size())
+                .filter(i -> all.get(i).form() == board.form())
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no outline for boards of form " + board.form()));
+    }
+
+    /** What a part's dimensions are called by: two drives of one kind are two things, and may be off in two ways. */
+    private String item(String role, Part part) {
+        long alike = fitCase.placedDrives().stream()
+                .filter(d -> d.id().equals(part.id()))
+                .count();
+        return (alike > 1 ? role.replace(':', '-') + ":" : "") + part.id();
     }
 
     private static Set<Face> faces(List<Face> faces) {

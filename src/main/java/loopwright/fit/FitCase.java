@@ -29,6 +29,7 @@ public final class FitCase {
     private final Shapes shapes;
     private final Openings openings;
     private final Seating seating;
+    private final Strictness strictness;
 
     /** Sets the case up; nothing is solved yet. */
     public FitCase(Catalog catalog, Chassis chassis, Brief brief) {
@@ -38,10 +39,11 @@ public final class FitCase {
                 brief,
                 Shapes.of(
                         candidates(catalog, Radiator.class, brief.loop().radiators()),
-                        candidates(catalog, Fan.class, brief.loop().fans())));
+                        candidates(catalog, Fan.class, brief.loop().fans())),
+                Strictness.of(brief));
     }
 
-    private FitCase(Catalog catalog, Chassis chassis, Brief brief, Shapes shapes) {
+    private FitCase(Catalog catalog, Chassis chassis, Brief brief, Shapes shapes, Strictness strictness) {
         this.catalog = catalog;
         this.chassis = chassis;
         this.brief = brief;
@@ -49,6 +51,7 @@ public final class FitCase {
                 .mapToObj(i -> MountFrame.of(chassis, i))
                 .toList();
         this.shapes = shapes;
+        this.strictness = strictness;
         this.openings = new Openings(catalog, chassis);
         this.seating = new Seating(catalog, chassis, openings, brief.limits().freeAreaMin());
     }
@@ -78,7 +81,17 @@ public final class FitCase {
         chassis.mods()
                 .forEach(m ->
                         m.effect().seats().forEach(s -> patterns.add(s.seat().pattern())));
-        return new FitCase(catalog, chassis, brief, shapes.withFanRows(patterns));
+        return new FitCase(catalog, chassis, brief, shapes.withFanRows(patterns), strictness);
+    }
+
+    /** The same case, in which everything is off in our favour by as much as it may be, whatever the brief asks. */
+    FitCase atBestCase() {
+        return new FitCase(catalog, chassis, brief, shapes, Strictness.BEST_CASE);
+    }
+
+    /** How far apart things have to be beyond their needs. */
+    public Strictness strictness() {
+        return strictness;
     }
 
     /** The parts that may fill a role, in order of id. */

@@ -38,7 +38,16 @@ public final class FitSearch {
         this.interrupted = interrupted;
         this.worlds = new ModModel(fitCase.chassis(), ModRules.of(fitCase, wish), ModRules.thatMatter(fitCase, wish))
                 .all(interrupted);
-        this.maker = new SceneMaker(fitCase, PartSet.smallest(PartSet.all(fitCase)));
+        this.maker = new SceneMaker(fitCase, PartSet.smallest(PartSet.all(fitCase), fitCase.strictness()));
+    }
+
+    /**
+     * A search for the layouts that fit at best case: if every dimension were off in our favour by as much as it may be,
+     * whatever the brief says of tight places. All that fit are among them. A {@link WitnessFinder} of this search finds
+     * for each the positions with the largest smallest margin at nominal dimensions, which may be negative.
+     */
+    public static FitSearch atBestCase(FitCase fitCase, FitWish wish, BooleanSupplier interrupted) {
+        return new FitSearch(fitCase.atBestCase(), wish, interrupted);
     }
 
     /**
@@ -103,7 +112,9 @@ public final class FitSearch {
         boolean placed = worlds.stream().anyMatch(w -> maker.hasSetting(w, Knowledge.KNOWN_ONLY));
         return placed
                 ? Optional.empty()
-                : Optional.of("The parts do not all find a place without a clash, whatever hangs on the mounts");
+                : Optional.of("The parts do not all find a place without a "
+                        + (fitCase.strictness() == Strictness.NO_TIGHT ? "clash or a tight place" : "clash")
+                        + ", whatever hangs on the mounts");
     }
 
     private List<UnknownLayout> unknown(Found known, Stop stop) {

@@ -9,7 +9,9 @@ import java.util.TreeMap;
 import loopwright.catalog.basis.Axis;
 import loopwright.catalog.basis.Face;
 import loopwright.fit.conflict.FactSet;
+import loopwright.geometry.Edges;
 import loopwright.geometry.SpaceBox;
+import loopwright.geometry.Sum;
 
 /**
  * How much a candidate lacks for the pairs that it breaks, at the best positions that keep all others.
@@ -25,11 +27,13 @@ public final class Lacking {
     private final FactBook book;
     private final PairTable pairs;
     private final Bodies bodies;
+    private final Strictness strictness;
 
     Lacking(Attempts attempts) {
         this.book = attempts.book();
         this.pairs = attempts.maker().pairs();
         this.bodies = attempts.maker().bodies();
+        this.strictness = pairs.strictness();
     }
 
     /**
@@ -108,7 +112,7 @@ public final class Lacking {
         }
     }
 
-    private static Optional<Near> near(Standing a, Standing b, Optional<MountFrame> frame) {
+    private Optional<Near> near(Standing a, Standing b, Optional<MountFrame> frame) {
         List<Near> all = new ArrayList<>();
         for (int i = 0; i < a.occupant().boxes().size(); i++) {
             for (int j = 0; j < b.occupant().boxes().size(); j++) {
@@ -122,29 +126,41 @@ public final class Lacking {
         return all.stream().min(Comparator.comparingInt(Near::marginHmm));
     }
 
-    private static Near near(Standing a, int boxA, Standing b, int boxB, Optional<MountFrame> frame) {
+    private Near near(Standing a, int boxA, Standing b, int boxB, Optional<MountFrame> frame) {
         int need = Math.max(
                 a.occupant().boxes().get(boxA).needHmm(),
                 b.occupant().boxes().get(boxB).needHmm());
         int best = Integer.MIN_VALUE;
+        int asked = need;
         Axis along = Axis.X;
         for (Axis axis : Axis.values()) {
-            int apart = Math.max(b.from(boxB, axis) - a.to(boxA, axis), a.from(boxA, axis) - b.to(boxB, axis));
-            if (apart > best) {
-                best = apart;
+            Edges ea = edges(a, boxA, axis);
+            Edges eb = edges(b, boxB, axis);
+            int above = b.from(boxB, axis) - a.to(boxA, axis);
+            int below = a.from(boxA, axis) - b.to(boxB, axis);
+            int beyond = above >= below
+                    ? strictness.beyondNeedHmm(eb.from(), ea.to())
+                    : strictness.beyondNeedHmm(ea.from(), eb.to());
+            int margin = Math.max(above, below) - need - beyond;
+            if (margin > best) {
+                best = margin;
+                asked = need + beyond;
                 along = axis;
             }
         }
         Optional<Depth> depth = Optional.empty();
         if (frame.isPresent() && frame.get().normal() == along) {
-            MountFrame mount = frame.get();
-            int plane = mount.seatPlane().valueHmm();
-            boolean high = mount.panel().face().isHigh();
-            int needed = (high ? plane - a.from(boxA, along) : a.to(boxA, along) - plane) + need;
+            int plane = frame.get().seatPlane().valueHmm();
+            boolean high = frame.get().panel().face().isHigh();
+            int needed = (high ? plane - a.from(boxA, along) : a.to(boxA, along) - plane) + asked;
             int there = high ? plane - b.to(boxB, along) : b.from(boxB, along) - plane;
-            depth = needed - there == need - best ? Optional.of(new Depth(needed, there)) : Optional.empty();
+            depth = there - needed == best ? Optional.of(new Depth(needed, there)) : Optional.empty();
         }
-        return new Near(a.name(boxA), b.name(boxB), best - need, along, depth);
+        return new Near(a.name(boxA), b.name(boxB), best, along, depth);
+    }
+
+    private static Edges edges(Standing body, int box, Axis axis) {
+        return body.occupant().body().boxes().get(box).along(axis);
     }
 
     private void addWalls(List<Pair> out, Standing body, Optional<MountFrame> frame) {
@@ -156,7 +172,7 @@ public final class Lacking {
                 List<Near> all = new ArrayList<>();
                 for (int i = 0; i < body.occupant().boxes().size(); i++) {
                     int distance = wall.isHigh() ? size - body.to(i, axis) : body.from(i, axis);
-                    int need = body.occupant().boxes().get(i).needHmm();
+                    int need = body.occupant().boxes().get(i).needHmm() + beyondWall(body, i, wall);
                     all.add(new Near(
                             body.name(i),
                             wallName(wall),
@@ -170,6 +186,13 @@ public final class Lacking {
                                 new Pair(book.clear(body.occupant().body().id(), HangFacts.wall(wall)), n)));
             }
         }
+    }
+
+    private int beyondWall(Standing body, int box, Face wall) {
+        Edges edges = edges(body, box, wall.normal());
+        return wall.isHigh()
+                ? strictness.beyondNeedHmm(MountFrame.wall(bodies.chassis(), wall.normal()), edges.to())
+                : strictness.beyondNeedHmm(edges.from(), Sum.ZERO);
     }
 
     private static Optional<Depth> depth(
@@ -208,11 +231,11 @@ public final class Lacking {
             others.addAll(candidate.placed().bodies());
             for (int body : others) {
                 int fact = book.clear(stack, bodies.get(body).body().id());
-                sort(candidate.broken(), fact, pairs.sides(hang, body), kept, given);
+                sort(candidate.broken(), fact, pairs.sides(hang, body, pairs.strictness()), kept, given);
             }
             for (int j = 0; j < i; j++) {
                 int fact = book.clear(stack, hangs.get(j).occupant().body().id());
-                sort(candidate.broken(), fact, pairs.sides(hangs.get(j), hang), kept, given);
+                sort(candidate.broken(), fact, pairs.sides(hangs.get(j), hang, pairs.strictness()), kept, given);
             }
         }
         int low = LOWEST;

@@ -107,6 +107,11 @@ public final class ModRules {
         return new ModSet(bits);
     }
 
+    /** Where the catalogue has a mod. */
+    static String address(Chassis chassis, Mod mod) {
+        return chassis.id() + ".mods." + mod.id();
+    }
+
     /** The mods that change what can hang on a mount. */
     static ModSet aboutMount(Chassis chassis, String mount) {
         long bits = 0;

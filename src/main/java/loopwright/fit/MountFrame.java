@@ -14,8 +14,10 @@ import loopwright.quantity.Dimension;
  * A mount's own frame: along it, across it, and inwards from its seat plane.
  *
  * @param index place in the chassis's list of mounts
+ * @param gasket how deep a stack starts: what its gasket squeezes to
  */
-public record MountFrame(int index, Mount mount, Panel panel, Axis lengthwise, Axis sideways, Sum seatPlane) {
+public record MountFrame(
+        int index, Mount mount, Panel panel, Axis lengthwise, Axis sideways, Sum seatPlane, Sum gasket) {
 
     /** The frame of a mount. */
     public static MountFrame of(Chassis chassis, int index) {
@@ -29,20 +31,30 @@ public record MountFrame(int index, Mount mount, Panel panel, Axis lengthwise, A
                 .filter(a -> a != normal && a != mount.lengthwise())
                 .findFirst()
                 .orElseThrow();
-        Sum wall = panel.face().isHigh()
-                ? Sum.ZERO.plus(
-                        "interior." + name(normal), interior(chassis.shell().interior(), normal))
-                : Sum.ZERO;
-        Sum plane = wall.plusHalves(panel.face().isHigh() ? -2 : 2, mount.id() + ".inset", mount.insetMm());
-        return new MountFrame(index, mount, panel, mount.lengthwise(), sideways, plane);
+        Sum wall = panel.face().isHigh() ? wall(chassis, normal) : Sum.ZERO;
+        Sum plane =
+                wall.plusHalves(panel.face().isHigh() ? -2 : 2, address(chassis, mount) + ".inset_mm", mount.insetMm());
+        Sum gasket = mount.gasket()
+                .map(g -> Sum.ZERO.plus(address(chassis, mount) + ".gasket.squeezed_mm", g.squeezedMm()))
+                .orElse(Sum.ZERO);
+        return new MountFrame(index, mount, panel, mount.lengthwise(), sideways, plane, gasket);
     }
 
-    private static String name(Axis axis) {
-        return switch (axis) {
-            case X -> "width";
-            case Y -> "depth";
-            case Z -> "height";
+    /** Where the catalogue has a mount. */
+    static String address(Chassis chassis, Mount mount) {
+        return chassis.id() + ".mounts." + mount.id();
+    }
+
+    /** Where the far wall along an axis is. */
+    static Sum wall(Chassis chassis, Axis axis) {
+        String size = switch (axis) {
+            case X -> "width_mm";
+            case Y -> "depth_mm";
+            case Z -> "height_mm";
         };
+        return Sum.ZERO.plus(
+                chassis.id() + ".shell.interior." + size,
+                interior(chassis.shell().interior(), axis));
     }
 
     /** The interior's size along an axis. */

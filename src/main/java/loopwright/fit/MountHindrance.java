@@ -13,14 +13,18 @@ import loopwright.fit.Seating.Hindrance;
  *
  * @param mount the mount's id
  * @param hindrance none when a radiator can hang there, and meets something
+ * @param strictness what counts as meeting
  */
-public record MountHindrance(String mount, Hindrance hindrance) {
+public record MountHindrance(String mount, Hindrance hindrance, Strictness strictness) {
 
     /** The hindrance at each mount, in the chassis's order. */
     public static List<MountHindrance> of(FitSearch search) {
         List<MountHindrance> out = new ArrayList<>();
         for (MountFrame frame : search.fitCase().frames()) {
-            out.add(new MountHindrance(frame.mount().id(), furthest(search, frame)));
+            out.add(new MountHindrance(
+                    frame.mount().id(),
+                    furthest(search, frame),
+                    search.fitCase().strictness()));
         }
         return List.copyOf(out);
     }
@@ -46,8 +50,11 @@ public record MountHindrance(String mount, Hindrance hindrance) {
 
     /** In words. */
     public String text() {
-        return hindrance == Hindrance.NONE
-                ? "a radiator can hang there, but always meets a wall or a part"
-                : hindrance.text();
+        if (hindrance != Hindrance.NONE) {
+            return hindrance.text();
+        }
+        return strictness == Strictness.NO_TIGHT
+                ? "a radiator can hang there, but always meets a wall or a part, or leaves a tight place"
+                : "a radiator can hang there, but always meets a wall or a part";
     }
 }

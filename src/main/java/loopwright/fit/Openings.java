@@ -114,20 +114,22 @@ public final class Openings {
         List<String> out = new ArrayList<>();
         boolean inside = !arrangement.needsCover();
         if (inside && mount.opening().outsideDepthMm().isUnknown()) {
-            out.add(mount.id() + ".outside-depth");
+            out.add(MountFrame.address(chassis, mount) + ".opening.outside_depth_mm");
         }
         for (Mod mod : mods.mods(chassis)) {
-            for (Airway airway : mod.effect().airways()) {
+            for (int i = 0; i < mod.effect().airways().size(); i++) {
+                Airway airway = mod.effect().airways().get(i);
+                String name = ModRules.address(chassis, mod) + ".effect.airways." + (i + 1);
                 if (airway.mount().equals(mount.id())) {
                     boolean cut = airway.cut().filter(c -> c != Airway.Cut.FULL).isPresent();
                     if (cut && airway.cutMm().filter(Dimension::isUnknown).isPresent()) {
-                        out.add("mod." + mod.id() + ".cut");
+                        out.add(name + ".cut_mm");
                     }
                     if (inside
                             && airway.addedDepthMm()
                                     .filter(Dimension::isUnknown)
                                     .isPresent()) {
-                        out.add("mod." + mod.id() + ".added-depth");
+                        out.add(name + ".added_depth_mm");
                     }
                 }
             }
@@ -141,5 +143,17 @@ public final class Openings {
                 .flatMap(m -> m.effect().covers().stream())
                 .filter(c -> c.mount().equals(mount.id()))
                 .findFirst();
+    }
+
+    /** Where the catalogue has that cover. */
+    String coverAddress(Mount mount, ModSet mods) {
+        for (Mod mod : mods.mods(chassis)) {
+            for (int i = 0; i < mod.effect().covers().size(); i++) {
+                if (mod.effect().covers().get(i).mount().equals(mount.id())) {
+                    return ModRules.address(chassis, mod) + ".effect.covers." + (i + 1);
+                }
+            }
+        }
+        throw new IllegalArgumentException("no cover on mount " + mount.id());
     }
 }

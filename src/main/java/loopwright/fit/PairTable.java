@@ -18,7 +18,7 @@ import loopwright.quantity.IntervalSet;
  */
 final class PairTable {
 
-    /** What is known of a pair at margin 0. */
+    /** What is known of a pair, as strict as the search is. */
     enum Status {
         /** Apart at every position in range. */
         ALWAYS,
@@ -37,6 +37,8 @@ final class PairTable {
     private static final IntervalSet ORIGIN = IntervalSet.of(0, 0);
 
     private final Sides sides;
+    private final Sides plain;
+    private final Strictness strictness;
     private final Bodies bodies;
     private final Shell.Interior interior;
     private final LinkGrid hangToBody = new LinkGrid();
@@ -44,10 +46,12 @@ final class PairTable {
     private final Map<Integer, Link> hangToWalls = new HashMap<>();
     private final Map<Long, Integer> bodyMargins = new HashMap<>();
 
-    PairTable(Bodies bodies, int mounts) {
+    PairTable(Bodies bodies, int mounts, Strictness strictness) {
         this.bodies = bodies;
         this.interior = bodies.chassis().shell().interior();
-        this.sides = new Sides(mounts, interior);
+        this.strictness = strictness;
+        this.plain = new Sides(mounts, bodies.chassis(), Strictness.NOMINAL);
+        this.sides = strictness == Strictness.NOMINAL ? plain : new Sides(mounts, bodies.chassis(), strictness);
     }
 
     /** An odd number near 2^64 over the golden ratio: multiplying by it loses nothing and mixes well. */
@@ -59,33 +63,54 @@ final class PairTable {
     }
 
     Link walls(Hang hang) {
-        return hangToWalls.computeIfAbsent(
-                hang.id(), k -> decide(sides.walls(hang.occupant(), Optional.of(hang.frame())), List.of(hang)));
+        return hangToWalls.computeIfAbsent(hang.id(), k -> decide(wallSides(hang, strictness), List.of(hang)));
     }
 
     Link link(Hang hang, int body) {
-        return hangToBody.get(hang.id(), body, () -> decide(sides(hang, body), List.of(hang)));
+        return hangToBody.get(hang.id(), body, () -> decide(sides(hang, body, strictness), List.of(hang)));
     }
 
     Link link(Hang a, Hang b) {
-        return hangToHang.get(a.id(), b.id(), () -> decide(sides(a, b), List.of(a, b)));
+        return hangToHang.get(a.id(), b.id(), () -> decide(sides(a, b, strictness), List.of(a, b)));
     }
 
-    List<int[]> sides(Hang hang, int body) {
-        return sides.between(hang.occupant(), Optional.of(hang.frame()), bodies.get(body), Optional.empty());
+    /** How strict the search is. */
+    Strictness strictness() {
+        return strictness;
     }
 
-    List<int[]> sides(Hang a, Hang b) {
-        return sides.between(a.occupant(), Optional.of(a.frame()), b.occupant(), Optional.of(b.frame()));
+    private Sides as(Strictness asked) {
+        return asked == strictness ? sides : plain;
     }
 
-    /** What a stack and a body that has no number ask of each other. */
+    /** What keeps a stack apart from a body, as strictly as the search or at nominal dimensions. */
+    List<int[]> sides(Hang hang, int body, Strictness asked) {
+        return as(asked).between(hang.occupant(), Optional.of(hang.frame()), bodies.get(body), Optional.empty());
+    }
+
+    /** What keeps a stack apart from a body that has no number, as strictly as the search. */
     List<int[]> sides(Hang hang, Occupant still) {
         return sides.between(hang.occupant(), Optional.of(hang.frame()), still, Optional.empty());
     }
 
-    List<int[]> wallSides(Hang hang) {
-        return sides.walls(hang.occupant(), Optional.of(hang.frame()));
+    /** What keeps two stacks apart, as strictly as the search or at nominal dimensions. */
+    List<int[]> sides(Hang a, Hang b, Strictness asked) {
+        return as(asked).between(a.occupant(), Optional.of(a.frame()), b.occupant(), Optional.of(b.frame()));
+    }
+
+    /** What keeps a stack off the walls, as strictly as the search or at nominal dimensions. */
+    List<int[]> wallSides(Hang hang, Strictness asked) {
+        return as(asked).walls(hang.occupant(), Optional.of(hang.frame()));
+    }
+
+    /** What keeps a stack off one wall, as strictly as the search. */
+    List<int[]> wallSides(Hang hang, Face wall) {
+        return sides.wall(hang.occupant(), Optional.of(hang.frame()), wall);
+    }
+
+    /** What is decided about a stack and one wall. */
+    Link wall(Hang hang, Face wall) {
+        return decide(wallSides(hang, wall), List.of(hang));
     }
 
     /** The variables' domains when these stacks hang; everything else stands at 0. */
@@ -131,16 +156,37 @@ final class PairTable {
         return possible ? Status.DEPENDS : Status.NEVER;
     }
 
-    /** The margin of two bodies that do not slide; a pair that does not count has a huge one. */
+    /** The margin of two bodies that do not slide, or {@link #REFUSED}; a pair that does not count has a huge one. */
     int margin(int a, int b) {
         return bodyMargins.computeIfAbsent(key(a, b), k -> margin(bodies.get(a), bodies.get(b)));
+    }
+
+    /** The same for bodies that have no number. */
+    int margin(Occupant a, Occupant b) {
+        return keeps(sides.between(a, Optional.empty(), b, Optional.empty())) ? plainMargin(a, b) : REFUSED;
     }
 
     /** A margin larger than any machine. */
     static final int NO_LIMIT = 1_000_000;
 
-    /** The same for bodies that have no number. */
-    static int margin(Occupant a, Occupant b) {
+    /** Less than any margin: the bodies are not as far apart as the search asks. */
+    static final int REFUSED = Integer.MIN_VALUE;
+
+    /** Whether each of these has a side that holds where nothing slides. */
+    private static boolean keeps(List<int[]> disjunctions) {
+        for (int[] disjunction : disjunctions) {
+            boolean kept = false;
+            for (int at = 2; at < disjunction.length; at += 3) {
+                kept |= disjunction[at] <= 0;
+            }
+            if (!kept) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static int plainMargin(Occupant a, Occupant b) {
         int least = NO_LIMIT;
         if (a.pairsWith(b)) {
             for (SpaceBox boxA : a.boxes()) {
@@ -155,7 +201,7 @@ final class PairTable {
         return least;
     }
 
-    /** The margin of a body that does not slide to the walls. */
+    /** The margin of a body that does not slide to the walls, or {@link #REFUSED}. */
     int wallMargin(int body) {
         return wallMargin(bodies.get(body));
     }
@@ -169,12 +215,15 @@ final class PairTable {
         return least;
     }
 
-    /** The margin of a body that does not slide to one wall. */
+    /** The same for one wall. */
     int wallMargin(int body, Face wall) {
         return wallMargin(bodies.get(body), wall);
     }
 
     private int wallMargin(Occupant occupant, Face wall) {
+        if (!keeps(sides.wall(occupant, Optional.empty(), wall))) {
+            return REFUSED;
+        }
         int least = NO_LIMIT;
         if (occupant.pairsWith(wall)) {
             for (SpaceBox box : occupant.boxes()) {
@@ -182,15 +231,6 @@ final class PairTable {
             }
         }
         return least;
-    }
-
-    /** What is decided about a stack and one wall. */
-    Link wall(Hang hang, Face wall) {
-        return decide(wallSides(hang, wall), List.of(hang));
-    }
-
-    List<int[]> wallSides(Hang hang, Face wall) {
-        return sides.wall(hang.occupant(), Optional.of(hang.frame()), wall);
     }
 
     private int wallDistance(SpaceBox box, Face wall) {

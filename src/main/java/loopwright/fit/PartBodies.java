@@ -3,6 +3,7 @@ package loopwright.fit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import loopwright.catalog.Catalog;
 import loopwright.catalog.basis.Axis;
 import loopwright.catalog.basis.Box;
 import loopwright.catalog.basis.Heading;
@@ -13,7 +14,6 @@ import loopwright.catalog.part.Block;
 import loopwright.catalog.part.Board;
 import loopwright.catalog.part.GraphicsCard;
 import loopwright.catalog.part.Memory;
-import loopwright.catalog.standard.Practice;
 import loopwright.catalog.standard.Standards.BoardOutline;
 import loopwright.geometry.Body;
 import loopwright.geometry.BodyBox;
@@ -27,75 +27,92 @@ final class PartBodies {
 
     private PartBodies() {}
 
-    /** A body given as boxes in the chassis frame. */
-    static Body fixed(String id, String title, List<Box> boxes) {
+    /**
+     * A body given as boxes in the chassis frame.
+     *
+     * @param address of the item in the catalogue that lists the boxes
+     */
+    static Body fixed(String id, String title, String address, List<Box> boxes) {
         List<BodyBox> out = new ArrayList<>();
         for (int i = 0; i < boxes.size(); i++) {
             Box box = boxes.get(i);
-            String name = id + "." + (i + 1);
+            String name = address + ".boxes." + (i + 1);
             out.add(new BodyBox(
                     title,
                     Fill.SOLID,
                     Sum.ZERO,
-                    edges(name + ".x", box.xMm()),
-                    edges(name + ".y", box.yMm()),
-                    edges(name + ".z", box.zMm())));
+                    edges(name + ".x_mm", box.xMm()),
+                    edges(name + ".y_mm", box.yMm()),
+                    edges(name + ".z_mm", box.zMm())));
         }
         return new Body(id, title, out);
     }
 
-    static Body board(Board board, BoardOutline outline, Spot spot, Practice practice) {
-        String name = "board." + board.id();
+    /**
+     * The board and what stands on it.
+     *
+     * @param outline number of its outline among the standard's, from 0
+     */
+    static Body board(Board board, int outline, Spot spot, Catalog catalog) {
+        BoardOutline size = catalog.standards().boards().get(outline);
+        String name = "standards.boards." + (outline + 1);
         List<BodyBox> boxes = new ArrayList<>();
         boxes.add(placed(
                 spot,
                 "board",
                 Fill.SOLID,
-                new Edges(Sum.ZERO, Sum.ZERO.plus(name + ".length", outline.lengthMm())),
-                new Edges(Sum.ZERO, Sum.ZERO.plus(name + ".width", outline.widthMm())),
+                new Edges(Sum.ZERO, Sum.ZERO.plus(name + ".length_mm", size.lengthMm())),
+                new Edges(Sum.ZERO, Sum.ZERO.plus(name + ".width_mm", size.widthMm())),
                 new Edges(
                         Sum.ZERO.minus(
-                                "practice.board-thickness", practice.room().boardThicknessMm()),
+                                "practice.room.board_thickness_mm",
+                                catalog.practice().room().boardThicknessMm()),
                         Sum.ZERO)));
         for (Board.Zone zone : board.zones()) {
-            String zoneName = name + "." + zone.id();
+            String zoneName = board.id() + ".zones." + zone.id();
             boxes.add(placed(
                     spot,
                     zone.id().replace('-', ' '),
                     zone.room() ? Fill.ROOM : Fill.SOLID,
-                    edges(zoneName + ".length", zone.lengthMm()),
-                    edges(zoneName + ".width", zone.widthMm()),
-                    edges(zoneName + ".height", zone.heightMm())));
+                    zone(zone, zoneName + ".length_mm", zone.lengthMm()),
+                    zone(zone, zoneName + ".width_mm", zone.widthMm()),
+                    zone(zone, zoneName + ".height_mm", zone.heightMm())));
         }
         return new Body("board", board.title(), boxes);
     }
 
+    private static Edges zone(Board.Zone zone, String name, Span span) {
+        return zone.room()
+                ? edges(name, new Span(Allowance.of(span.from()), Allowance.of(span.to())))
+                : edges(name, span);
+    }
+
     static Body memory(Board board, Memory memory, Spot spot) {
         Board.MemoryBank bank = board.sockets().memory();
-        String name = "board." + board.id() + ".memory-bank";
+        String name = board.id() + ".sockets.memory";
         BodyBox box = placed(
                 spot,
                 "memory",
                 Fill.SOLID,
-                edges(name + ".length", bank.lengthMm()),
-                edges(name + ".width", bank.widthMm()),
-                new Edges(Sum.ZERO, Sum.ZERO.plus("memory." + memory.id() + ".height", memory.heightMm())));
+                edges(name + ".length_mm", bank.lengthMm()),
+                edges(name + ".width_mm", bank.widthMm()),
+                new Edges(Sum.ZERO, Sum.ZERO.plus(memory.id() + ".height_mm", memory.heightMm())));
         return new Body("memory", memory.title(), List.of(box));
     }
 
     static Body block(Board board, Block block, Spot spot) {
-        String name = "block." + block.id();
-        String socket = "board." + board.id() + ".processor";
+        String name = block.id() + ".body";
+        String socket = board.id() + ".sockets.processor";
         Edges length = around(
-                Sum.ZERO.plus(socket + ".length", board.sockets().processorLengthMm()),
-                name + ".length",
+                Sum.ZERO.plus(socket + "_length_mm", board.sockets().processorLengthMm()),
+                name + ".length_mm",
                 block.body().lengthMm());
         Edges width = around(
-                Sum.ZERO.plus(socket + ".width", board.sockets().processorWidthMm()),
-                name + ".width",
+                Sum.ZERO.plus(socket + "_width_mm", board.sockets().processorWidthMm()),
+                name + ".width_mm",
                 block.body().widthMm());
-        Sum top = Sum.ZERO.plus(name + ".height", block.body().heightMm());
-        Sum room = top.plus(name + ".port-room", block.portRoomMm());
+        Sum top = Sum.ZERO.plus(name + ".height_mm", block.body().heightMm());
+        Sum room = top.plus(block.id() + ".port_room_mm", Allowance.of(block.portRoomMm()));
         return new Body(
                 "block",
                 block.title(),
@@ -105,18 +122,18 @@ final class PartBodies {
     }
 
     static Body card(Board board, GraphicsCard card, Spot spot) {
-        String name = "card." + card.id();
+        String name = card.id() + ".body";
         GraphicsCard.Body size = card.body();
-        Sum slot =
-                Sum.ZERO.plus("board." + board.id() + ".slot", board.sockets().slotLengthMm());
-        Edges length = new Edges(slot, slot.plus(name + ".thickness", size.thicknessMm()));
-        Sum end = Sum.ZERO.plus(name + ".length", size.lengthMm());
-        Sum top = Sum.ZERO.plus(name + ".height", size.heightMm());
+        Sum slot = Sum.ZERO.plus(
+                board.id() + ".sockets.slot_length_mm", board.sockets().slotLengthMm());
+        Edges length = new Edges(slot, slot.plus(name + ".thickness_mm", size.thicknessMm()));
+        Sum end = Sum.ZERO.plus(name + ".length_mm", size.lengthMm());
+        Sum top = Sum.ZERO.plus(name + ".height_mm", size.heightMm());
         List<BodyBox> boxes = new ArrayList<>();
         boxes.add(placed(spot, "card", Fill.SOLID, length, new Edges(Sum.ZERO, end), new Edges(Sum.ZERO, top)));
         if (size.topRoomMm().isUnknown() || size.topRoomMm().valueHmm() > 0) {
-            Edges width = new Edges(end.minus(name + ".top-room-length", size.topRoomLengthMm()), end);
-            Edges height = new Edges(top, top.plus(name + ".top-room", size.topRoomMm()));
+            Edges width = new Edges(end.minus(name + ".top_room_length_mm", Allowance.of(size.topRoomLengthMm())), end);
+            Edges height = new Edges(top, top.plus(name + ".top_room_mm", Allowance.of(size.topRoomMm())));
             boxes.add(placed(spot, "card plugs or ports", Fill.ROOM, length, width, height));
         }
         return new Body("card", card.title(), boxes);
@@ -126,15 +143,16 @@ final class PartBodies {
      * A part in a place: its body, and room beyond the far end of its length.
      *
      * @param role the body's id, and what its box is called
+     * @param item what its dimensions' names start with: the part's id, unless several of it stand in the case
      */
-    static Body inPlace(String role, String title, String partId, Room room, Spot spot) {
-        String name = role + "." + partId;
-        Sum far = Sum.ZERO.plus(name + ".length", room.body().lengthMm());
-        Edges width =
-                new Edges(Sum.ZERO, Sum.ZERO.plus(name + ".width", room.body().widthMm()));
-        Edges height =
-                new Edges(Sum.ZERO, Sum.ZERO.plus(name + ".height", room.body().heightMm()));
-        Edges beyond = new Edges(far, far.plus(name + "." + room.what(), room.beyond()));
+    static Body inPlace(String role, String title, String item, Room room, Spot spot) {
+        String name = item + ".body";
+        Sum far = Sum.ZERO.plus(name + ".length_mm", room.body().lengthMm());
+        Edges width = new Edges(
+                Sum.ZERO, Sum.ZERO.plus(name + ".width_mm", room.body().widthMm()));
+        Edges height = new Edges(
+                Sum.ZERO, Sum.ZERO.plus(name + ".height_mm", room.body().heightMm()));
+        Edges beyond = new Edges(far, far.plus(item + "." + room.field(), Allowance.of(room.beyond())));
         String what = role.replaceAll(":.*", "");
         return new Body(
                 role,
@@ -144,8 +162,12 @@ final class PartBodies {
                         placed(spot, what + " " + room.what(), Fill.ROOM, beyond, width, height)));
     }
 
-    /** A body's size and the room beyond its length, with what that room is for. */
-    record Room(SizeMm body, String what, Dimension beyond) {}
+    /**
+     * A body's size and the room beyond its length, with what that room is for.
+     *
+     * @param field where the part's file has that room
+     */
+    record Room(SizeMm body, String what, String field, Dimension beyond) {}
 
     private static Edges around(Sum centre, String name, Dimension whole) {
         return new Edges(centre.plusHalves(-1, name, whole), centre.plusHalves(1, name, whole));
@@ -168,7 +190,7 @@ final class PartBodies {
     private static Edges along(Axis axis, Spot spot, Edges length, Edges width, Edges height) {
         Pose pose = spot.pose();
         Sum corner = Sum.ZERO.plus(
-                spot.name() + "." + axis.name().toLowerCase(Locale.ROOT),
+                spot.corner() + "." + axis.name().toLowerCase(Locale.ROOT) + "_mm",
                 pose.corner().along(axis));
         if (pose.length().axis() == axis) {
             return turned(corner, pose.length(), length);

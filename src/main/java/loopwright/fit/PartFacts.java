@@ -51,10 +51,11 @@ final class PartFacts {
         enumerate(Optional.empty());
         outside.forEach(role -> enumerate(Optional.of(role)));
         List<Broken> out = new ArrayList<>();
+        Strictness strictness = wished.asked().strictness();
         byBroken.forEach((broken, choices) -> {
-            for (PartSet set : PartSet.smallest(PartSet.group(choices))) {
+            for (PartSet set : PartSet.smallest(PartSet.group(choices, strictness), strictness)) {
                 boolean spare = out.stream()
-                        .anyMatch(o -> o.facts().isSubsetOf(broken) && o.set().isWithin(set));
+                        .anyMatch(o -> o.facts().isSubsetOf(broken) && o.set().isWithin(set, strictness));
                 if (!spare) {
                     out.add(new Broken(new PartSet(out.size(), set.example(), set.choices()), broken));
                 }

@@ -4,6 +4,7 @@ import java.util.function.IntFunction;
 import loopwright.catalog.basis.Axis;
 import loopwright.catalog.basis.Pose;
 import loopwright.catalog.basis.SizeMm;
+import loopwright.catalog.chassis.Chassis;
 import loopwright.catalog.chassis.Inside;
 import loopwright.catalog.chassis.Place;
 import loopwright.catalog.part.Board;
@@ -20,11 +21,13 @@ import loopwright.quantity.Dimension;
 final class PartGrowth {
 
     private final Inside inside;
+    private final Chassis chassis;
     private final Chosen parts;
     private final Board board;
 
     PartGrowth(FitCase fitCase, Chosen parts) {
-        this.inside = fitCase.chassis().inside();
+        this.chassis = fitCase.chassis();
+        this.inside = chassis.inside();
         this.parts = parts;
         this.board = parts.the(Role.BOARD, Board.class);
     }
@@ -41,7 +44,7 @@ final class PartGrowth {
                 card.body().lengthMm().valueHmm(),
                 growing(
                         was,
-                        e -> PartBodies.card(board, longer(card, e), Spot.onBoard(pose)),
+                        e -> PartBodies.card(board, longer(card, e), Spot.onBoard(chassis)),
                         pose.width().axis()));
     }
 
@@ -79,8 +82,9 @@ final class PartGrowth {
                                 new PartBodies.Room(
                                         new SizeMm(more(size.lengthMm(), e), size.widthMm(), size.heightMm()),
                                         "plugs",
+                                        "plug_room_mm",
                                         supply.plugRoomMm()),
-                                Spot.in(place)),
+                                Spot.in(chassis, place)),
                         place.pose().length().axis()));
     }
 
@@ -93,7 +97,7 @@ final class PartGrowth {
                 memory.heightMm().valueHmm(),
                 growing(
                         was,
-                        e -> PartBodies.memory(board, taller(memory, e), Spot.onBoard(pose)),
+                        e -> PartBodies.memory(board, taller(memory, e), Spot.onBoard(chassis)),
                         pose.height().axis()));
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import loopwright.catalog.basis.SizeMm;
 import loopwright.catalog.part.Block;
@@ -36,16 +37,21 @@ public record PartSet(int id, Chosen example, List<Chosen> choices) {
         return id;
     }
 
-    /** Every choice of parts of a case that goes together, grouped by the room they take. */
+    /**
+     * Every choice of parts of a case that goes together, grouped by the room they take; where tight places are asked
+     * about, also by how far their dimensions may be off.
+     */
     public static List<PartSet> all(FitCase fitCase) {
-        return group(new PartModel(fitCase).all());
+        return group(new PartModel(fitCase).all(), fitCase.strictness());
     }
 
     /** Groups choices by the room their parts take. */
-    static List<PartSet> group(List<Chosen> choices) {
+    static List<PartSet> group(List<Chosen> choices, Strictness strictness) {
+        boolean spread = strictness != Strictness.NOMINAL;
         Map<String, List<Chosen>> byRoom = new LinkedHashMap<>();
         for (Chosen chosen : choices) {
-            byRoom.computeIfAbsent(room(chosen), r -> new ArrayList<>()).add(chosen);
+            byRoom.computeIfAbsent(room(chosen) + (spread ? plusMinus(chosen) : ""), r -> new ArrayList<>())
+                    .add(chosen);
         }
         List<PartSet> out = new ArrayList<>();
         byRoom.values().forEach(g -> out.add(new PartSet(out.size(), g.get(0), List.copyOf(g))));
@@ -70,6 +76,31 @@ public record PartSet(int id, Chosen example, List<Chosen> choices) {
                         .orElse("-");
     }
 
+    private static String plusMinus(Chosen chosen) {
+        return dimensions(chosen).stream()
+                .map(d -> Integer.toString(d.plusMinusHmm()))
+                .collect(Collectors.joining(",", "|", ""));
+    }
+
+    /** The dimensions of parts that differ from set to set and may be off; rooms kept free are as they are. */
+    private static List<Dimension> dimensions(Chosen chosen) {
+        GraphicsCard.Body card = chosen.the(Role.CARD, GraphicsCard.class).body();
+        List<Dimension> out = new ArrayList<>(List.of(
+                chosen.the(Role.MEMORY, Memory.class).heightMm(),
+                card.lengthMm(),
+                card.thicknessMm(),
+                card.heightMm()));
+        add(out, chosen.the(Role.BLOCK, Block.class).body());
+        add(out, chosen.the(Role.SUPPLY, Supply.class).body());
+        add(out, chosen.the(Role.PUMP, Pump.class).body());
+        chosen.find(Role.RESERVOIR, Reservoir.class).ifPresent(r -> add(out, r.body()));
+        return out;
+    }
+
+    private static void add(List<Dimension> out, SizeMm size) {
+        out.addAll(List.of(size.lengthMm(), size.widthMm(), size.heightMm()));
+    }
+
     private static String text(SizeMm size) {
         return text(size.lengthMm()) + text(size.widthMm()) + text(size.heightMm());
     }
@@ -81,15 +112,40 @@ public record PartSet(int id, Chosen example, List<Chosen> choices) {
     /**
      * Whether this takes no more room than the other anywhere, so that wherever the other fits, this one does, with
      * margins no smaller. Only said of parts whose dimensions are all known.
+     *
+     * @param strictness where it is not nominal, no dimension may be off by what would let the other one fit better
      */
-    boolean isWithin(PartSet other) {
+    boolean isWithin(PartSet other, Strictness strictness) {
         Chosen a = example;
         Chosen b = other.example;
         boolean sameBoard = a.the(Role.BOARD, Board.class).equals(b.the(Role.BOARD, Board.class));
         boolean sameCard = a.the(Role.CARD, GraphicsCard.class)
                 .body()
                 .equals(b.the(Role.CARD, GraphicsCard.class).body());
-        return sameBoard && sameCard && heights(a, b) && blocks(a, b) && supplies(a, b) && loops(a, b);
+        return sameBoard
+                && sameCard
+                && heights(a, b)
+                && blocks(a, b)
+                && supplies(a, b)
+                && loops(a, b)
+                && spreads(a, b, strictness);
+    }
+
+    private static boolean spreads(Chosen a, Chosen b, Strictness strictness) {
+        List<Dimension> ofA = dimensions(a);
+        List<Dimension> ofB = dimensions(b);
+        for (int i = 0; i < Math.min(ofA.size(), ofB.size()); i++) {
+            int more = ofA.get(i).plusMinusHmm() - ofB.get(i).plusMinusHmm();
+            boolean worse = switch (strictness) {
+                case NOMINAL -> false;
+                case NO_TIGHT -> more > 0;
+                case BEST_CASE -> more < 0;
+            };
+            if (worse) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static boolean heights(Chosen a, Chosen b) {
@@ -148,11 +204,11 @@ public record PartSet(int id, Chosen example, List<Chosen> choices) {
     }
 
     /** The sets that no other one is within, first of equals. */
-    static List<PartSet> smallest(List<PartSet> sets) {
+    static List<PartSet> smallest(List<PartSet> sets, Strictness strictness) {
         List<PartSet> out = new ArrayList<>();
         for (PartSet set : sets) {
-            if (out.stream().noneMatch(s -> s.isWithin(set))) {
-                out.removeIf(set::isWithin);
+            if (out.stream().noneMatch(s -> s.isWithin(set, strictness))) {
+                out.removeIf(s -> set.isWithin(s, strictness));
                 out.add(set);
             }
         }

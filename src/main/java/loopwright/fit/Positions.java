@@ -17,6 +17,7 @@ final class Positions {
 
     private final IntervalSet[] domains;
     private final List<int[]> disjunctions;
+    private final List<int[]> always;
     private int margin;
 
     /**
@@ -26,8 +27,35 @@ final class Positions {
      * @param disjunctions what must hold, as {@link Sides} writes it
      */
     Positions(IntervalSet[] domains, List<int[]> disjunctions) {
+        this(domains, disjunctions, List.of());
+    }
+
+    /**
+     * A question about positions.
+     *
+     * @param disjunctions what must hold with the margin asked for
+     * @param always what must hold as it is, whatever the margin
+     */
+    Positions(IntervalSet[] domains, List<int[]> disjunctions, List<int[]> always) {
         this.domains = domains.clone();
         this.disjunctions = disjunctions;
+        this.always = always;
+    }
+
+    /** All that must hold; what does not go with the margin is written so that adding the margin leaves it as it is. */
+    private List<int[]> asked() {
+        if (always.isEmpty()) {
+            return disjunctions;
+        }
+        List<int[]> out = new ArrayList<>(disjunctions);
+        for (int[] disjunction : always) {
+            int[] less = disjunction.clone();
+            for (int at = 2; at < less.length; at += 3) {
+                less[at] -= margin;
+            }
+            out.add(less);
+        }
+        return out;
     }
 
     /** What the tree search does with a way to choose every side; answers whether it has seen enough. */
@@ -38,7 +66,7 @@ final class Positions {
     /** Whether every margin can be at least this. */
     boolean feasible(int marginHmm) {
         margin = marginHmm;
-        return search(lows(), highs(), new int[0][], disjunctions, (low, high) -> true);
+        return search(lows(), highs(), new int[0][], asked(), (low, high) -> true);
     }
 
     /**
@@ -65,7 +93,7 @@ final class Positions {
     Optional<int[]> least(int marginHmm) {
         margin = marginHmm;
         List<int[]> best = new ArrayList<>();
-        search(lows(), highs(), new int[0][], disjunctions, (low, high) -> {
+        search(lows(), highs(), new int[0][], asked(), (low, high) -> {
             if (best.isEmpty()) {
                 best.add(low.clone());
             } else if (Arrays.compare(low, best.get(0)) < 0) {
@@ -89,9 +117,9 @@ final class Positions {
 
     private void eachPiece(int variable, IntervalSet[] pieces, List<List<IntervalSet.Interval>> found) {
         if (variable == pieces.length) {
-            Positions piece = new Positions(pieces, disjunctions);
+            Positions piece = new Positions(pieces, disjunctions, always);
             piece.margin = margin;
-            piece.search(piece.lows(), piece.highs(), new int[0][], disjunctions, (low, high) -> {
+            piece.search(piece.lows(), piece.highs(), new int[0][], piece.asked(), (low, high) -> {
                 for (int i = 0; i < low.length; i++) {
                     found.get(i).add(new IntervalSet.Interval(low[i], high[i]));
                 }

@@ -14,10 +14,13 @@ final class RadiatorGrowth {
 
     /** A shape on a mount, by how much thicker its radiator is. */
     Growing of(MountFrame frame, Shape shape, ModSet mods) {
-        StackBodies bodies = new StackBodies(frame, fitCase.catalog().practice());
         return Growing.stack(
                 e -> Occupant.of(
-                        bodies.body(grown(shape, e)),
+                        new StackBodies(
+                                        frame,
+                                        grown(shape, e),
+                                        fitCase.catalog().practice())
+                                .body(),
                         Occupant.Group.STACK,
                         Set.of(frame.panel().face()),
                         Set.copyOf(frame.mount().touches())),

@@ -1,8 +1,7 @@
 package loopwright.fit;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import loopwright.catalog.basis.Pattern;
@@ -13,7 +12,7 @@ import loopwright.quantity.Dimension;
 /**
  * The dimensions of a radiator that decide whether it fits: parts that share them are one shape.
  *
- * @param ports sorted by their text
+ * @param ports in the order of the part's file
  */
 public record RadiatorOutline(
         Pattern pattern,
@@ -23,13 +22,9 @@ public record RadiatorOutline(
         Dimension blankOverhang,
         List<Radiator.Port> ports) {
 
-    private static final Comparator<Radiator.Port> PORT_ORDER = Comparator.comparing(RadiatorOutline::portText);
-
-    /** Sorts the ports. */
+    /** Copies. */
     public RadiatorOutline {
-        List<Radiator.Port> sorted = new ArrayList<>(ports);
-        sorted.sort(PORT_ORDER);
-        ports = List.copyOf(sorted);
+        ports = List.copyOf(ports);
     }
 
     /** The outline of a radiator. */
@@ -44,7 +39,43 @@ public record RadiatorOutline(
                 radiator.ports().at());
     }
 
-    /** Everything by value, in hundredths: the text that layouts are told apart by. */
+    /**
+     * The outline of radiators of equal dimensions: each dimension may be off by as much as that of the one that is off
+     * most.
+     */
+    static RadiatorOutline of(List<Radiator> alike) {
+        List<RadiatorOutline> all = alike.stream().map(RadiatorOutline::of).toList();
+        List<Radiator.Port> ports = all.get(0).ports().stream()
+                .map(port -> leastSure(
+                        port,
+                        all.stream()
+                                .flatMap(o -> o.ports().stream())
+                                .filter(p -> portText(p).equals(portText(port)))
+                                .toList()))
+                .toList();
+        return new RadiatorOutline(
+                all.get(0).pattern(),
+                leastSure(all, RadiatorOutline::width),
+                leastSure(all, RadiatorOutline::thickness),
+                leastSure(all, RadiatorOutline::portOverhang),
+                leastSure(all, RadiatorOutline::blankOverhang),
+                ports);
+    }
+
+    private static Radiator.Port leastSure(Radiator.Port port, List<Radiator.Port> alike) {
+        return new Radiator.Port(
+                port.face(), leastSure(alike, Radiator.Port::fromFanAreaMm), leastSure(alike, Radiator.Port::asideMm));
+    }
+
+    /** The one that may be off most, first of equals. */
+    static <T> Dimension leastSure(List<T> things, Function<T, Dimension> dimension) {
+        return things.stream()
+                .map(dimension)
+                .reduce((a, b) -> b.plusMinusHmm() > a.plusMinusHmm() ? b : a)
+                .orElseThrow();
+    }
+
+    /** Everything by value, in hundredths, ports sorted: the text that layouts are told apart by. */
     public String text() {
         StringBuilder out = new StringBuilder()
                 .append(pattern)
@@ -57,7 +88,7 @@ public record RadiatorOutline(
                 .append('/')
                 .append(blankOverhang.valueHmm())
                 .append('/');
-        return out.append(ports.stream().map(RadiatorOutline::portText).collect(Collectors.joining("+")))
+        return out.append(ports.stream().map(RadiatorOutline::portText).sorted().collect(Collectors.joining("+")))
                 .toString();
     }
 

@@ -5,13 +5,14 @@ import java.util.List;
 import java.util.Locale;
 import loopwright.catalog.basis.Axis;
 import loopwright.catalog.basis.Face;
-import loopwright.catalog.chassis.Shell;
+import loopwright.catalog.chassis.Chassis;
 import loopwright.fit.Occupant.Group;
 import loopwright.geometry.BodyBox;
 import loopwright.geometry.Edges;
 import loopwright.geometry.SpaceBox;
 import loopwright.geometry.Spread;
 import loopwright.geometry.Sum;
+import loopwright.geometry.Verdict;
 
 /**
  * Measures every pair of things as they stand, by plain subtraction. It knows nothing of the models, the kernel or the
@@ -21,10 +22,10 @@ import loopwright.geometry.Sum;
  */
 final class Recheck {
 
-    private final Shell.Interior interior;
+    private final Chassis chassis;
 
-    Recheck(Shell.Interior interior) {
-        this.interior = interior;
+    Recheck(Chassis chassis) {
+        this.chassis = chassis;
     }
 
     /** Every gap that counts; for each pair of bodies only the smallest. */
@@ -112,23 +113,82 @@ final class Recheck {
 
     private Gap gap(Standing a, int boxA, Standing b, int boxB) {
         int best = Integer.MIN_VALUE;
-        int spread = 0;
+        int worst = Integer.MIN_VALUE;
         for (Axis axis : Axis.values()) {
-            int aBelow = b.from(boxB, axis) - a.to(boxA, axis);
-            int bBelow = a.from(boxA, axis) - b.to(boxB, axis);
-            if (Math.max(aBelow, bBelow) > best) {
-                best = Math.max(aBelow, bBelow);
-                Edges ea = edges(a, boxA, axis);
-                Edges eb = edges(b, boxB, axis);
-                spread = aBelow >= bBelow
-                        ? Spread.worstCaseHmm(eb.from(), ea.to())
-                        : Spread.worstCaseHmm(ea.from(), eb.to());
+            int apart = farther(a, boxA, b, boxB, axis);
+            best = Math.max(best, apart);
+            if (apart > worst) {
+                worst = Math.max(worst, apart - spread(a, boxA, b, boxB, axis));
             }
         }
         SpaceBox one = a.occupant().boxes().get(boxA);
         SpaceBox other = b.occupant().boxes().get(boxB);
         int need = need(a, boxA, b, boxB);
-        return new Gap(a.name(boxA), b.name(boxB), best, need, best - need - spread, one.room() || other.room());
+        return new Gap(a.name(boxA), b.name(boxB), best, need, worst - need, one.room() || other.room());
+    }
+
+    private static int farther(Standing a, int boxA, Standing b, int boxB, Axis axis) {
+        return Math.max(b.from(boxB, axis) - a.to(boxA, axis), a.from(boxA, axis) - b.to(boxB, axis));
+    }
+
+    /** How far the larger of the two distances along an axis may be off. */
+    private static int spread(Standing a, int boxA, Standing b, int boxB, Axis axis) {
+        Edges ea = edges(a, boxA, axis);
+        Edges eb = edges(b, boxB, axis);
+        return b.from(boxB, axis) - a.to(boxA, axis) >= a.from(boxA, axis) - b.to(boxB, axis)
+                ? Spread.worstCaseHmm(eb.from(), ea.to())
+                : Spread.worstCaseHmm(ea.from(), eb.to());
+    }
+
+    /** Whether none of some bodies has a tight place to a wall or to any body, box by box. */
+    boolean noneTight(List<Standing> some, List<Standing> all) {
+        for (Standing body : some) {
+            for (Standing other : all) {
+                if (!body.equals(other) && !boltedTogether(body.occupant(), other.occupant()) && tight(body, other)) {
+                    return false;
+                }
+            }
+            if (tightToWalls(body)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean tightToWalls(Standing body) {
+        for (Face wall : Face.values()) {
+            for (int i = 0; i < body.occupant().boxes().size() && countsWith(body, wall); i++) {
+                if (wallGap(body, i, wall).verdict().compareTo(Verdict.TIGHT) <= 0) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private boolean tight(Standing a, Standing b) {
+        for (int i = 0; i < a.occupant().boxes().size(); i++) {
+            for (int j = 0; j < b.occupant().boxes().size(); j++) {
+                boolean bothRoom = a.occupant().boxes().get(i).room()
+                        && b.occupant().boxes().get(j).room();
+                if (!bothRoom && tight(a, i, b, j)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static boolean tight(Standing a, int boxA, Standing b, int boxB) {
+        int need = need(a, boxA, b, boxB);
+        for (Axis axis : Axis.values()) {
+            int margin = farther(a, boxA, b, boxB, axis) - need;
+            int worst = margin - spread(a, boxA, b, boxB, axis);
+            if (Verdict.of(margin, worst, false).compareTo(Verdict.TIGHT) > 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static Edges edges(Standing body, int box, Axis axis) {
@@ -137,25 +197,30 @@ final class Recheck {
     }
 
     private void addWall(List<Gap> out, Standing body, Face wall) {
-        Occupant occupant = body.occupant();
-        if (occupant.group() == Group.BUILT_IN || occupant.against().contains(wall)) {
+        if (!countsWith(body, wall)) {
             return;
         }
-        Axis axis = wall.normal();
-        Sum size =
-                Sum.ZERO.plus("interior." + axis.name().toLowerCase(Locale.ROOT), MountFrame.interior(interior, axis));
         List<Gap> gaps = new ArrayList<>();
-        for (int i = 0; i < occupant.boxes().size(); i++) {
-            int clearance = wall.isHigh() ? size.valueHmm() - body.to(i, axis) : body.from(i, axis);
-            Edges edges = edges(body, i, axis);
-            int spread =
-                    wall.isHigh() ? Spread.worstCaseHmm(size, edges.to()) : Spread.worstCaseHmm(edges.from(), Sum.ZERO);
-            SpaceBox box = occupant.boxes().get(i);
-            String name =
-                    wall.name().toLowerCase(Locale.ROOT) + (wall == Face.FLOOR || wall == Face.ROOF ? "" : " wall");
-            gaps.add(new Gap(
-                    body.name(i), name, clearance, box.needHmm(), clearance - box.needHmm() - spread, box.room()));
+        for (int i = 0; i < body.occupant().boxes().size(); i++) {
+            gaps.add(wallGap(body, i, wall));
         }
         gaps.stream().reduce((x, y) -> y.marginHmm() < x.marginHmm() ? y : x).ifPresent(out::add);
+    }
+
+    private static boolean countsWith(Standing body, Face wall) {
+        return body.occupant().group() != Group.BUILT_IN
+                && !body.occupant().against().contains(wall);
+    }
+
+    private Gap wallGap(Standing body, int i, Face wall) {
+        Axis axis = wall.normal();
+        Sum size = MountFrame.wall(chassis, axis);
+        int clearance = wall.isHigh() ? size.valueHmm() - body.to(i, axis) : body.from(i, axis);
+        Edges edges = edges(body, i, axis);
+        int spread =
+                wall.isHigh() ? Spread.worstCaseHmm(size, edges.to()) : Spread.worstCaseHmm(edges.from(), Sum.ZERO);
+        SpaceBox box = body.occupant().boxes().get(i);
+        String name = wall.name().toLowerCase(Locale.ROOT) + (wall == Face.FLOOR || wall == Face.ROOF ? "" : " wall");
+        return new Gap(body.name(i), name, clearance, box.needHmm(), clearance - box.needHmm() - spread, box.room());
     }
 }

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import loopwright.fit.ModModel.ModWorld;
 import loopwright.fit.PairTable.Link;
 import loopwright.fit.PairTable.Status;
@@ -41,7 +42,7 @@ final class SceneMaker {
         this.fitCase = fitCase;
         this.sets = sets;
         this.bodies = new Bodies(fitCase);
-        this.pairs = new PairTable(bodies, fitCase.frames().size());
+        this.pairs = new PairTable(bodies, fitCase.frames().size(), fitCase.strictness());
     }
 
     List<PartSet> partSets() {
@@ -114,7 +115,7 @@ final class SceneMaker {
             List<Integer> parts = bodies.parts(set, placing);
             if (!knownOnly || parts.stream().noneMatch(p -> bodies.get(p).isUnknown())) {
                 int margin = margin(parts, stage.builtIn());
-                if (margin >= 0) {
+                if (margin != PairTable.REFUSED) {
                     out.add(new Setting(set, placing, parts, margin));
                 }
             }
@@ -124,7 +125,7 @@ final class SceneMaker {
 
     private int margin(List<Integer> parts, List<Integer> builtIn) {
         int least = PairTable.NO_LIMIT;
-        for (int i = 0; i < parts.size() && least >= 0; i++) {
+        for (int i = 0; i < parts.size() && least != PairTable.REFUSED; i++) {
             least = Math.min(least, pairs.wallMargin(parts.get(i)));
             for (int other : builtIn) {
                 least = Math.min(least, pairs.margin(parts.get(i), other));
@@ -248,16 +249,19 @@ final class SceneMaker {
             return known;
         }
         Body body = stackBodies.computeIfAbsent(
-                where, w -> new StackBodies(frame, fitCase.catalog().practice()).body(shape));
+                where, w -> new StackBodies(frame, shape, fitCase.catalog().practice()).body());
         Occupant occupant = Occupant.of(
                 body,
                 Occupant.Group.STACK,
                 Set.of(frame.panel().face()),
                 Set.copyOf(frame.mount().touches()));
-        List<String> unknowns = new ArrayList<>(occupant.unknowns());
-        unknowns.addAll(range.unknowns());
-        unknowns.addAll(shape.unknowns());
-        Hang made = new Hang(hangs.size(), frame, shape, range, occupant.withUnknowns(List.copyOf(unknowns)));
+        StackNames names = StackNames.of(frame, shape);
+        List<String> unknowns = Stream.of(occupant.unknowns(), range.unknowns(), names.unknowns())
+                .flatMap(List::stream)
+                .map(names::toMeasure)
+                .distinct()
+                .toList();
+        Hang made = new Hang(hangs.size(), frame, shape, range, occupant.withUnknowns(unknowns));
         hangs.put(where + range, made);
         return made;
     }

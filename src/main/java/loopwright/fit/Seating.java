@@ -96,9 +96,8 @@ public final class Seating {
     /** The positions that seats and cover allow; empty if there are none. */
     List<Range> ranges(MountFrame frame, Shape shape, ModSet mods) {
         List<Range> out = new ArrayList<>();
-        for (Mount.Seat seat : seats(frame.mount(), shape.pattern(), mods)) {
-            Range range = range(frame.mount(), seat)
-                    .withUnknowns(openings.unknowns(frame.mount(), shape.arrangement(), mods));
+        for (NamedSeat seat : seats(frame.mount(), shape.pattern(), mods)) {
+            Range range = range(seat).withUnknowns(openings.unknowns(frame.mount(), shape.arrangement(), mods));
             if (shape.arrangement().needsCover()) {
                 Optional<Range> cut = cutToCover(frame, shape, mods, range);
                 if (cut.isEmpty()) {
@@ -113,45 +112,59 @@ public final class Seating {
         return List.copyOf(out);
     }
 
-    private List<Mount.Seat> seats(Mount mount, Pattern pattern, ModSet mods) {
-        return seats(mount, mods).stream()
-                .filter(s -> s.pattern().equals(pattern))
+    /** Every seat that a mount has with a mod set. */
+    List<Mount.Seat> seats(Mount mount, ModSet mods) {
+        return namedSeats(mount, mods).stream().map(NamedSeat::seat).toList();
+    }
+
+    /** A seat and where the catalogue has it. */
+    private record NamedSeat(String address, Mount.Seat seat) {}
+
+    private List<NamedSeat> seats(Mount mount, Pattern pattern, ModSet mods) {
+        return namedSeats(mount, mods).stream()
+                .filter(s -> s.seat().pattern().equals(pattern))
                 .toList();
     }
 
-    /** Every seat that a mount has with a mod set. */
-    List<Mount.Seat> seats(Mount mount, ModSet mods) {
+    private List<NamedSeat> namedSeats(Mount mount, ModSet mods) {
         Optional<Mod> window = mods.mods(chassis).stream()
                 .filter(m -> m.effect().covers().stream()
                         .anyMatch(c -> c.mount().equals(mount.id()) && c.over() == RaisedCover.Over.WINDOW))
                 .findFirst();
-        List<Mount.Seat> all = new ArrayList<>();
+        List<NamedSeat> all = new ArrayList<>();
         if (window.isEmpty()) {
-            all.addAll(mount.seats());
+            String address = MountFrame.address(chassis, mount) + ".seats.";
+            for (int i = 0; i < mount.seats().size(); i++) {
+                all.add(new NamedSeat(address + (i + 1), mount.seats().get(i)));
+            }
         }
         for (Mod mod : window.map(List::of).orElseGet(() -> mods.mods(chassis))) {
-            for (ModSeat made : mod.effect().seats()) {
+            String address = ModRules.address(chassis, mod) + ".effect.seats.";
+            for (int i = 0; i < mod.effect().seats().size(); i++) {
+                ModSeat made = mod.effect().seats().get(i);
                 if (made.mount().equals(mount.id())) {
-                    all.add(made.seat());
+                    all.add(new NamedSeat(address + (i + 1) + ".seat", made.seat()));
                 }
             }
         }
         return List.copyOf(all);
     }
 
-    private static Range range(Mount mount, Mount.Seat seat) {
+    private static Range range(NamedSeat named) {
         Set<String> unknowns = new LinkedHashSet<>();
-        String name = mount.id() + "." + seat.pattern() + ".slot-range";
-        IntervalSet along = positions(name + ".lengthwise", seat.lengthwiseMm(), unknowns);
-        IntervalSet aside = positions(name + ".sideways", seat.sidewaysMm(), unknowns);
+        IntervalSet along =
+                positions(named.address() + ".lengthwise_mm", named.seat().lengthwiseMm(), unknowns);
+        IntervalSet aside =
+                positions(named.address() + ".sideways_mm", named.seat().sidewaysMm(), unknowns);
         return new Range(along, aside, List.copyOf(unknowns));
     }
 
     private static IntervalSet positions(String name, List<Span> spans, Set<String> unknowns) {
         List<IntervalSet.Interval> out = new ArrayList<>();
-        for (Span span : spans) {
-            note(unknowns, name, span.from());
-            note(unknowns, name, span.to());
+        for (int i = 0; i < spans.size(); i++) {
+            Span span = spans.get(i);
+            note(unknowns, name + "." + (i + 1) + ".from", span.from());
+            note(unknowns, name + "." + (i + 1) + ".to", span.to());
             int from = span.from().valueHmm();
             int to = span.to().valueHmm();
             // Only an unknown end, which counts as 0, can make a span run backwards.
@@ -181,18 +194,19 @@ public final class Seating {
             return Optional.empty();
         }
         Set<String> unknowns = new LinkedHashSet<>(range.unknowns());
-        note(unknowns, "cover." + cover.id() + ".length", cover.body().lengthMm());
-        note(unknowns, "cover." + cover.id() + ".width", cover.body().widthMm());
-        note(unknowns, "cover." + cover.id() + ".wall", cover.body().wallMm());
-        note(unknowns, "cover." + cover.id() + ".inside-height", cover.body().insideHeightMm());
-        note(unknowns, frame.mount().id() + ".cover-centre", raised.get().lengthwiseMm());
-        note(unknowns, frame.mount().id() + ".cover-centre", raised.get().sidewaysMm());
+        String address = openings.coverAddress(frame.mount(), mods);
+        note(unknowns, cover.id() + ".body.length_mm", cover.body().lengthMm());
+        note(unknowns, cover.id() + ".body.width_mm", cover.body().widthMm());
+        note(unknowns, cover.id() + ".body.wall_mm", cover.body().wallMm());
+        note(unknowns, cover.id() + ".body.inside_height_mm", cover.body().insideHeightMm());
+        note(unknowns, address + ".lengthwise_mm", raised.get().lengthwiseMm());
+        note(unknowns, address + ".sideways_mm", raised.get().sidewaysMm());
         int wall = cover.body().wallMm().valueHmm();
         IntervalSet along = inCavity(
                 range.along(),
                 raised.get().lengthwiseMm().valueHmm(),
                 cover.body().lengthMm().valueHmm() - 2 * wall,
-                along(shape, radiator));
+                along(StackNames.of(frame, shape), radiator));
         IntervalSet aside = inCavity(
                 range.aside(),
                 raised.get().sidewaysMm().valueHmm(),
@@ -204,12 +218,13 @@ public final class Seating {
     /** Reach of what lies in the cover, relative to the stack's position. */
     private record Reach(int from, int to) {}
 
-    private static Reach along(Shape shape, boolean radiator) {
+    private static Reach along(StackNames names, boolean radiator) {
         if (radiator) {
-            Edges edges = StackBodies.radiatorLength(shape);
+            Edges edges = StackBodies.radiatorLength(names);
             return new Reach(edges.from().valueHmm(), edges.to().valueHmm());
         }
-        int half = shape.pattern().fans() * shape.pattern().sizeMm() * 50;
+        Pattern pattern = names.shape().pattern();
+        int half = pattern.fans() * pattern.sizeMm() * 50;
         return new Reach(-half, half);
     }
 

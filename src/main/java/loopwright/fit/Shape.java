@@ -1,8 +1,5 @@
 package loopwright.fit;
 
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 import loopwright.catalog.basis.Pattern;
 import loopwright.quantity.Dimension;
 
@@ -68,20 +65,6 @@ public final class Shape implements Comparable<Shape> {
     /** The shape with its port end left out: what turning the radiator round does not change. */
     public String textWithoutEnd() {
         return textWithoutEnd;
-    }
-
-    /** Dimensions of radiator and fans that are not known, in a cover or inside. */
-    List<String> unknowns() {
-        Map<String, Dimension> all = new LinkedHashMap<>();
-        all.put("radiator." + pattern() + ".width", outline.width());
-        all.put("radiator." + pattern() + ".thickness", outline.thickness());
-        all.put("radiator." + pattern() + ".port-overhang", outline.portOverhang());
-        all.put("radiator." + pattern() + ".blank-overhang", outline.blankOverhang());
-        all.put("fan.thickness", fanThickness);
-        return all.entrySet().stream()
-                .filter(e -> e.getValue().isUnknown())
-                .map(Map.Entry::getKey)
-                .toList();
     }
 
     @Override

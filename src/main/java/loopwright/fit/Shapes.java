@@ -38,11 +38,10 @@ public record Shapes(List<Shape> all, Map<String, List<Radiator>> radiators, Map
         List<Shape> shapes = new ArrayList<>();
         byOutline.replaceAll((text, group) -> knownFirst(group));
         for (List<Radiator> group : byOutline.values()) {
-            RadiatorOutline outline = RadiatorOutline.of(group.get(0));
+            RadiatorOutline outline = RadiatorOutline.of(group);
             for (List<Fan> frame : byFrame.values()) {
-                Fan.Frame first = frame.get(0).frame();
-                if (first.sizeMm() == outline.pattern().sizeMm()) {
-                    addTurned(shapes, outline, first.thicknessMm());
+                if (frame.get(0).frame().sizeMm() == outline.pattern().sizeMm()) {
+                    addTurned(shapes, outline, thickness(frame));
                 }
             }
         }
@@ -63,13 +62,17 @@ public record Shapes(List<Shape> all, Map<String, List<Radiator>> radiators, Map
         for (Pattern pattern : new TreeSet<>(patterns)) {
             RadiatorOutline none = new RadiatorOutline(pattern, NOTHING, NOTHING, NOTHING, NOTHING, List.of());
             for (List<Fan> frame : fans.values()) {
-                Fan.Frame first = frame.get(0).frame();
-                if (first.sizeMm() == pattern.sizeMm()) {
-                    out.add(new Shape(none, first.thicknessMm(), Arrangement.FANS_ONLY, PortEnd.LOW));
+                if (frame.get(0).frame().sizeMm() == pattern.sizeMm()) {
+                    out.add(new Shape(none, thickness(frame), Arrangement.FANS_ONLY, PortEnd.LOW));
                 }
             }
         }
         return new Shapes(List.copyOf(out), radiators, fans);
+    }
+
+    /** The thickness of fans that are equally thick. */
+    private static Dimension thickness(List<Fan> alike) {
+        return RadiatorOutline.leastSure(alike, f -> f.frame().thicknessMm());
     }
 
     /** What a radiator that is not there measures. */

@@ -1,6 +1,7 @@
 package loopwright.fit;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -10,9 +11,12 @@ import java.util.Set;
 import loopwright.fit.ModModel.ModWorld;
 import loopwright.fit.Scene.Setting;
 import loopwright.fit.SceneMaker.Knowledge;
+import loopwright.geometry.Verdict;
 
 /**
  * How much room a stack lacks on a mount, over every valid mod set, placing and position.
+ *
+ * <p>Where tight places are refused, room is what such a place would need not to be tight.
  *
  * <p>Unit: hundredths of a millimetre. A pair's largest margin by itself bounds what it can have together with others,
  * so most placings are passed over.
@@ -26,12 +30,14 @@ public final class Shortfalls {
     private static final String NO_PLACES = "the parts do not all fit in, whatever hangs there";
 
     private final FitSearch search;
+    private final Strictness strictness;
     private final Map<Long, Integer> pairMargins = new HashMap<>();
     private final Map<Integer, Integer> wallMargins = new HashMap<>();
 
     /** Shortfalls that share what a search has already made. */
     public Shortfalls(FitSearch search) {
         this.search = search;
+        this.strictness = search.fitCase().strictness();
     }
 
     /**
@@ -90,7 +96,7 @@ public final class Shortfalls {
                 if (bound(hang, setting, scene) > floor) {
                     Positions positions = positions(hang, setting, scene);
                     if (positions.feasible(floor + 1)) {
-                        int margin = positions.largestMargin(floor + 1, setting.marginHmm());
+                        int margin = positions.largestMargin(floor + 1, spare(setting));
                         best = Optional.of(new Best(hang, setting, scene, margin));
                     }
                 }
@@ -99,8 +105,13 @@ public final class Shortfalls {
         return best;
     }
 
+    /** What those that do not slide have to spare, at most: they are as far apart as is asked. */
+    private int spare(Setting setting) {
+        return strictness == Strictness.NOMINAL ? setting.marginHmm() : 0;
+    }
+
     private int bound(Hang hang, Setting setting, Scene scene) {
-        int least = Math.min(setting.marginHmm(), wallMargin(hang));
+        int least = Math.min(spare(setting), wallMargin(hang));
         for (int body : scene.builtIn()) {
             least = Math.min(least, pairMargin(hang, body));
         }
@@ -112,13 +123,13 @@ public final class Shortfalls {
 
     private int wallMargin(Hang hang) {
         return wallMargins.computeIfAbsent(
-                hang.id(), k -> largest(hang, search.maker().pairs().wallSides(hang)));
+                hang.id(), k -> largest(hang, search.maker().pairs().wallSides(hang, strictness)));
     }
 
     private int pairMargin(Hang hang, int body) {
         return pairMargins.computeIfAbsent(
                 (long) hang.id() << 32 | body,
-                k -> largest(hang, search.maker().pairs().sides(hang, body)));
+                k -> largest(hang, search.maker().pairs().sides(hang, body, strictness)));
     }
 
     private int largest(Hang hang, List<int[]> sides) {
@@ -128,10 +139,17 @@ public final class Shortfalls {
 
     private Positions positions(Hang hang, Setting setting, Scene scene) {
         PairTable pairs = search.maker().pairs();
-        List<int[]> sides = new ArrayList<>(pairs.wallSides(hang));
-        setting.bodies().forEach(b -> sides.addAll(pairs.sides(hang, b)));
-        scene.builtIn().forEach(b -> sides.addAll(pairs.sides(hang, b)));
+        List<int[]> sides = new ArrayList<>(pairs.wallSides(hang, strictness));
+        setting.bodies().forEach(b -> sides.addAll(pairs.sides(hang, b, strictness)));
+        scene.builtIn().forEach(b -> sides.addAll(pairs.sides(hang, b, strictness)));
         return new Positions(pairs.domains(List.of(hang)), sides);
+    }
+
+    /** A gap's margin, beyond what keeps it from being tight where that is asked. */
+    private int toSpare(Gap gap) {
+        return strictness == Strictness.NO_TIGHT
+                ? Math.min(gap.marginHmm() - Verdict.TIGHT_BELOW_HMM, gap.worstCaseHmm())
+                : gap.marginHmm();
     }
 
     private Shortfall told(Best best) {
@@ -145,10 +163,10 @@ public final class Shortfalls {
         best.scene().builtIn().forEach(b -> standing.add(Standing.still(bodies.get(b))));
         best.setting().bodies().forEach(b -> standing.add(Standing.still(bodies.get(b))));
         String stack = best.hang().occupant().name();
-        Gap worst = new Recheck(search.fitCase().chassis().shell().interior())
+        Gap worst = new Recheck(search.fitCase().chassis())
                 .gaps(standing).stream()
                         .filter(g -> g.one().startsWith(stack) || g.other().startsWith(stack))
-                        .min((a, b) -> Integer.compare(a.marginHmm(), b.marginHmm()))
+                        .min(Comparator.comparingInt(this::toSpare))
                         .orElseThrow();
         String blocker = worst.one().startsWith(stack) ? worst.other() : worst.one();
         return new Shortfall(

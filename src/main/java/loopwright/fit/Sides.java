@@ -5,23 +5,28 @@ import java.util.List;
 import java.util.Optional;
 import loopwright.catalog.basis.Axis;
 import loopwright.catalog.basis.Face;
-import loopwright.catalog.chassis.Shell;
+import loopwright.catalog.chassis.Chassis;
+import loopwright.geometry.Edges;
 import loopwright.geometry.SpaceBox;
+import loopwright.geometry.Sum;
 
 /**
  * Writes "these two boxes must not meet" as a choice of sides: {@code x_j − x_i ≥ c + t} for one of its sides.
  *
  * <p>Variables: 2m is the position along mount m, 2m + 1 across it, and the last one is the constant 0. A disjunction is
- * an int array of triples (i, j, c). Unit: hundredths of a millimetre; t is the margin asked for.
+ * an int array of triples (i, j, c), c being the need and what the {@link Strictness} adds. Unit: hundredths of a
+ * millimetre; t is the margin asked for.
  */
 final class Sides {
 
     private final int zero;
-    private final Shell.Interior interior;
+    private final Chassis chassis;
+    private final Strictness strictness;
 
-    Sides(int mounts, Shell.Interior interior) {
+    Sides(int mounts, Chassis chassis, Strictness strictness) {
         this.zero = 2 * mounts;
-        this.interior = interior;
+        this.chassis = chassis;
+        this.strictness = strictness;
     }
 
     int variables() {
@@ -34,27 +39,44 @@ final class Sides {
         if (!a.pairsWith(b)) {
             return out;
         }
-        for (SpaceBox boxA : a.boxes()) {
-            for (SpaceBox boxB : b.boxes()) {
-                if (!boxA.room() || !boxB.room()) {
-                    out.add(sides(boxA, frameA, boxB, frameB));
+        for (int boxA = 0; boxA < a.boxes().size(); boxA++) {
+            for (int boxB = 0; boxB < b.boxes().size(); boxB++) {
+                if (!a.boxes().get(boxA).room() || !b.boxes().get(boxB).room()) {
+                    out.add(sides(new Boxed(a, boxA, frameA), new Boxed(b, boxB, frameB)));
                 }
             }
         }
         return out;
     }
 
-    private int[] sides(SpaceBox a, Optional<MountFrame> frameA, SpaceBox b, Optional<MountFrame> frameB) {
-        int need = Math.max(a.needHmm(), b.needHmm());
+    /** A box of a body that may slide. */
+    private record Boxed(Occupant body, int number, Optional<MountFrame> frame) {
+        SpaceBox box() {
+            return body.boxes().get(number);
+        }
+
+        Edges edges(Axis axis) {
+            return body.body().boxes().get(number).along(axis);
+        }
+    }
+
+    private int[] sides(Boxed a, Boxed b) {
+        int need = Math.max(a.box().needHmm(), b.box().needHmm());
         int[] out = new int[18];
         int at = 0;
         for (Axis axis : Axis.values()) {
-            int varA = variable(frameA, axis);
-            int varB = variable(frameB, axis);
-            SpaceBox.Reach ra = a.along(axis);
-            SpaceBox.Reach rb = b.along(axis);
-            at = put(out, at, varA, varB, ra.to() + need - rb.from());
-            at = put(out, at, varB, varA, rb.to() + need - ra.from());
+            int varA = variable(a.frame(), axis);
+            int varB = variable(b.frame(), axis);
+            SpaceBox.Reach ra = a.box().along(axis);
+            SpaceBox.Reach rb = b.box().along(axis);
+            int aBelow = need
+                    + strictness.beyondNeedHmm(
+                            b.edges(axis).from(), a.edges(axis).to());
+            int bBelow = need
+                    + strictness.beyondNeedHmm(
+                            a.edges(axis).from(), b.edges(axis).to());
+            at = put(out, at, varA, varB, ra.to() + aBelow - rb.from());
+            at = put(out, at, varB, varA, rb.to() + bBelow - ra.from());
         }
         return out;
     }
@@ -72,18 +94,26 @@ final class Sides {
     List<int[]> wall(Occupant body, Optional<MountFrame> frame, Face wall) {
         List<int[]> out = new ArrayList<>();
         if (body.pairsWith(wall)) {
-            for (SpaceBox box : body.boxes()) {
-                SpaceBox.Reach reach = box.along(wall.normal());
-                int variable = variable(frame, wall.normal());
-                int[] side = new int[3];
-                if (wall.isHigh()) {
-                    int size = MountFrame.interior(interior, wall.normal()).valueHmm();
-                    put(side, 0, variable, zero, reach.to() + box.needHmm() - size);
-                } else {
-                    put(side, 0, zero, variable, box.needHmm() - reach.from());
-                }
-                out.add(side);
+            for (int i = 0; i < body.boxes().size(); i++) {
+                out.add(wall(new Boxed(body, i, frame), wall));
             }
+        }
+        return out;
+    }
+
+    private int[] wall(Boxed body, Face wall) {
+        Axis axis = wall.normal();
+        SpaceBox.Reach reach = body.box().along(axis);
+        Edges edges = body.edges(axis);
+        int need = body.box().needHmm();
+        int[] out = new int[3];
+        if (wall.isHigh()) {
+            Sum size = MountFrame.wall(chassis, axis);
+            int from = reach.to() + need + strictness.beyondNeedHmm(size, edges.to());
+            put(out, 0, variable(body.frame(), axis), zero, from - size.valueHmm());
+        } else {
+            int from = need + strictness.beyondNeedHmm(edges.from(), Sum.ZERO);
+            put(out, 0, zero, variable(body.frame(), axis), from - reach.from());
         }
         return out;
     }

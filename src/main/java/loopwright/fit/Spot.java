@@ -1,22 +1,26 @@
 package loopwright.fit;
 
 import loopwright.catalog.basis.Pose;
+import loopwright.catalog.chassis.Chassis;
 import loopwright.catalog.chassis.Place;
 
 /**
  * Where a part stands.
  *
- * @param name what its corner's coordinates are called; no two corners share one, so that their spreads do not cancel
+ * @param corner address of its corner in the chassis's file; no two corners share one, so that their spreads do not
+ *     cancel
  */
-record Spot(String name, Pose pose) {
+record Spot(String corner, Pose pose) {
 
     /** The board's bay, for the board and what is plugged into it. */
-    static Spot onBoard(Pose pose) {
-        return new Spot("board-bay", pose);
+    static Spot onBoard(Chassis chassis) {
+        return new Spot(
+                chassis.id() + ".inside.board.pose.corner",
+                chassis.inside().board().pose());
     }
 
     /** A place. */
-    static Spot in(Place place) {
-        return new Spot("place." + place.id(), place.pose());
+    static Spot in(Chassis chassis, Place place) {
+        return new Spot(chassis.id() + ".inside.places." + place.id() + ".pose.corner", place.pose());
     }
 }

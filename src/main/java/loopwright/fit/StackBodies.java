@@ -21,106 +21,118 @@ import loopwright.quantity.Dimension;
  */
 final class StackBodies {
 
-    private final MountFrame frame;
-    private final Practice.Room room;
+    private static final String PORT_ROOM = "practice.room.port_room_mm";
+    private static final String FITTING_RADIUS = "practice.room.fitting_radius_mm";
 
-    StackBodies(MountFrame frame, Practice practice) {
+    private final MountFrame frame;
+    private final Shape shape;
+    private final StackNames names;
+    private final Dimension portRoom;
+    private final Dimension fittingRadius;
+    private final Dimension fanNeed;
+
+    StackBodies(MountFrame frame, Shape shape, Practice practice) {
         this.frame = frame;
-        this.room = practice.room();
+        this.shape = shape;
+        this.names = StackNames.of(frame, shape);
+        this.portRoom = Allowance.of(practice.room().portRoomMm());
+        this.fittingRadius = Allowance.of(practice.room().fittingRadiusMm());
+        this.fanNeed = Allowance.of(practice.room().fanNeedMm());
     }
 
-    Body body(Shape shape) {
+    Body body() {
         List<BodyBox> boxes = new ArrayList<>();
-        Sum depth = frame.mount()
-                .gasket()
-                .map(g -> Sum.ZERO.plus(frame.mount().id() + ".gasket", g.squeezedMm()))
-                .orElse(Sum.ZERO);
+        Sum depth = frame.gasket();
+        int layers = shape.arrangement().fanLayers()
+                - (int) shape.arrangement().inside().stream()
+                        .filter(l -> l == Arrangement.Layer.FANS)
+                        .count();
         for (Arrangement.Layer layer : shape.arrangement().inside()) {
             Sum near = depth;
             if (layer == Arrangement.Layer.FANS) {
-                depth = depth.plus("fan.thickness", shape.fanThickness());
-                boxes.add(fans(shape, near, depth));
+                layers++;
+                depth = depth.plus(names.fans(layers, "frame.thickness_mm"), shape.fanThickness());
+                boxes.add(fans(layers, near, depth));
             } else {
-                depth = depth.plus(name(shape, "thickness"), shape.outline().thickness());
-                boxes.add(radiator(shape, near, depth));
-                addPorts(boxes, shape, near, depth);
+                depth = depth.plus(
+                        names.radiator("body.thickness_mm"), shape.outline().thickness());
+                boxes.add(radiator(near, depth));
+                addPorts(boxes, near, depth);
             }
         }
         if (shape.arrangement().inCover().contains(Arrangement.Layer.RADIATOR)) {
-            addPortsThroughPanel(boxes, shape);
+            addPortsThroughPanel(boxes);
         }
-        return new Body("stack:" + frame.mount().id(), title(shape), boxes);
+        return new Body("stack:" + frame.mount().id(), frame.mount().id() + " " + shape.pattern(), boxes);
     }
 
-    private String title(Shape shape) {
-        return frame.mount().id() + " " + shape.pattern();
-    }
-
-    private static String name(Shape shape, String dimension) {
-        return "radiator." + shape.pattern() + "." + dimension;
-    }
-
-    private BodyBox fans(Shape shape, Sum near, Sum far) {
+    private BodyBox fans(int layer, Sum near, Sum far) {
         Pattern pattern = shape.pattern();
-        Dimension across = exact(pattern.sizeMm() * 100);
+        String name = names.fans(layer, "frame.size_mm");
         return box(
                 "fans",
                 Fill.SOLID,
-                Sum.ZERO.plus("practice.fan-need", room.fanNeedMm()),
-                around(Sum.ZERO, "fan-area.length", fanArea(pattern)),
-                around(Sum.ZERO, "fan-area.width", across),
+                Sum.ZERO.plus("practice.room.fan_need_mm", fanNeed),
+                around(Sum.ZERO, name, fanArea(pattern)),
+                around(Sum.ZERO, name, exact(pattern.sizeMm() * 100)),
                 frame.depth(near, far));
     }
 
-    private BodyBox radiator(Shape shape, Sum near, Sum far) {
+    private BodyBox radiator(Sum near, Sum far) {
         return box(
                 "radiator",
                 Fill.SOLID,
                 Sum.ZERO,
-                radiatorLength(shape),
-                around(Sum.ZERO, name(shape, "width"), shape.outline().width()),
+                radiatorLength(names),
+                around(
+                        Sum.ZERO,
+                        names.radiator("body.width_mm"),
+                        shape.outline().width()),
                 frame.depth(near, far));
     }
 
     /** The radiator's reach along the mount, relative to the pattern's centre. */
-    static Edges radiatorLength(Shape shape) {
-        Dimension port = shape.outline().portOverhang();
-        Dimension blank = shape.outline().blankOverhang();
-        boolean low = shape.portEnd() == PortEnd.LOW;
-        Edges fans = around(Sum.ZERO, "fan-area.length", fanArea(shape.pattern()));
-        String lowName = name(shape, low ? "port-overhang" : "blank-overhang");
-        String highName = name(shape, low ? "blank-overhang" : "port-overhang");
+    static Edges radiatorLength(StackNames names) {
+        RadiatorOutline outline = names.shape().outline();
+        Dimension port = outline.portOverhang();
+        Dimension blank = outline.blankOverhang();
+        boolean low = names.shape().portEnd() == PortEnd.LOW;
+        Edges fans = around(Sum.ZERO, names.radiator("pattern"), fanArea(outline.pattern()));
+        String portName = names.radiator("body.port_overhang_mm");
+        String blankName = names.radiator("body.blank_overhang_mm");
         return new Edges(
-                fans.from().minus(lowName, low ? port : blank), fans.to().plus(highName, low ? blank : port));
+                fans.from().minus(low ? portName : blankName, low ? port : blank),
+                fans.to().plus(low ? blankName : portName, low ? blank : port));
     }
 
-    private void addPorts(List<BodyBox> boxes, Shape shape, Sum near, Sum far) {
-        for (Radiator.Port port : shape.outline().ports()) {
-            if (port.face() == PortFace.BROAD) {
-                Sum reach = far.plus("practice.port-room", room.portRoomMm());
-                boxes.add(portBox(alongAtPort(shape, port), aside(port), frame.depth(far, reach)));
+    private void addPorts(List<BodyBox> boxes, Sum near, Sum far) {
+        List<Radiator.Port> ports = shape.outline().ports();
+        for (int i = 0; i < ports.size(); i++) {
+            if (ports.get(i).face() == PortFace.BROAD) {
+                Sum reach = far.plus(PORT_ROOM, portRoom);
+                boxes.add(portBox(alongAtPort(i), aside(i), frame.depth(far, reach)));
             } else {
-                Sum middle = middle(shape, near);
+                Sum middle = middle(near);
                 Edges depth = frame.depth(
-                        middle.minus("practice.fitting-radius", room.fittingRadiusMm()),
-                        middle.plus("practice.fitting-radius", room.fittingRadiusMm()));
-                boxes.add(portBox(outOfTank(shape), aside(port), depth));
+                        middle.minus(FITTING_RADIUS, fittingRadius), middle.plus(FITTING_RADIUS, fittingRadius));
+                boxes.add(portBox(outOfTank(), aside(i), depth));
             }
         }
     }
 
-    /** A radiator's mid-plane; a half hundredth is left out, so that it is rounded towards the panel on every face. */
-    private static Sum middle(Shape shape, Sum near) {
-        Sum middle =
-                near.plusHalves(1, name(shape, "thickness"), shape.outline().thickness());
+    /** The radiator's mid-plane; a half hundredth is left out, so that it is rounded towards the panel on every face. */
+    private Sum middle(Sum near) {
+        Sum middle = near.plusHalves(
+                1, names.radiator("body.thickness_mm"), shape.outline().thickness());
         return shape.thicknessHmm() % 2 == 0 ? middle : middle.plusHalves(-1, "half-hundredth", exact(1));
     }
 
-    private void addPortsThroughPanel(List<BodyBox> boxes, Shape shape) {
-        for (Radiator.Port port : shape.outline().ports()) {
-            if (port.face() == PortFace.BROAD) {
-                Sum reach = Sum.ZERO.plus("practice.port-room", room.portRoomMm());
-                boxes.add(portBox(alongAtPort(shape, port), aside(port), frame.depth(Sum.ZERO, reach)));
+    private void addPortsThroughPanel(List<BodyBox> boxes) {
+        List<Radiator.Port> ports = shape.outline().ports();
+        for (int i = 0; i < ports.size(); i++) {
+            if (ports.get(i).face() == PortFace.BROAD) {
+                Sum reach = Sum.ZERO.plus(PORT_ROOM, portRoom);
+                boxes.add(portBox(alongAtPort(i), aside(i), frame.depth(Sum.ZERO, reach)));
             }
         }
     }
@@ -129,30 +141,35 @@ final class StackBodies {
         return box("radiator port", Fill.ROOM, Sum.ZERO, along, aside, depth);
     }
 
-    private Edges alongAtPort(Shape shape, Radiator.Port port) {
+    private String port(int index, String field) {
+        return names.radiator("ports.at." + (index + 1) + "." + field);
+    }
+
+    private Edges alongAtPort(int index) {
         int sign = shape.portEnd() == PortEnd.LOW ? -1 : 1;
         Sum centre = Sum.ZERO
-                .plusHalves(sign, "fan-area.length", fanArea(shape.pattern()))
-                .plusHalves(2 * sign, name(shape, "port.from-fan-area"), port.fromFanAreaMm());
+                .plusHalves(sign, names.radiator("pattern"), fanArea(shape.pattern()))
+                .plusHalves(
+                        2 * sign,
+                        port(index, "from_fan_area_mm"),
+                        shape.outline().ports().get(index).fromFanAreaMm());
         return within(centre);
     }
 
-    private Edges aside(Radiator.Port port) {
-        return within(Sum.ZERO.plus("radiator.port.aside", port.asideMm()));
+    private Edges aside(int index) {
+        return within(Sum.ZERO.plus(
+                port(index, "aside_mm"), shape.outline().ports().get(index).asideMm()));
     }
 
-    private Edges outOfTank(Shape shape) {
-        Edges tank = radiatorLength(shape);
-        boolean low = shape.portEnd() == PortEnd.LOW;
-        return low
-                ? new Edges(tank.from().minus("practice.port-room", room.portRoomMm()), tank.from())
-                : new Edges(tank.to(), tank.to().plus("practice.port-room", room.portRoomMm()));
+    private Edges outOfTank() {
+        Edges tank = radiatorLength(names);
+        return shape.portEnd() == PortEnd.LOW
+                ? new Edges(tank.from().minus(PORT_ROOM, portRoom), tank.from())
+                : new Edges(tank.to(), tank.to().plus(PORT_ROOM, portRoom));
     }
 
     private Edges within(Sum centre) {
-        return new Edges(
-                centre.minus("practice.fitting-radius", room.fittingRadiusMm()),
-                centre.plus("practice.fitting-radius", room.fittingRadiusMm()));
+        return new Edges(centre.minus(FITTING_RADIUS, fittingRadius), centre.plus(FITTING_RADIUS, fittingRadius));
     }
 
     private static Edges around(Sum centre, String name, Dimension whole) {

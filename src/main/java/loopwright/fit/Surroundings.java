@@ -141,9 +141,9 @@ final class Surroundings {
         List<Hang> hangs = new ArrayList<>(row.hangs());
         if (form.hang().isPresent()) {
             Hang growing = form.hang().get();
-            asked.addAll(pairs.wallSides(growing));
-            still.forEach(b -> asked.addAll(pairs.sides(growing, b)));
-            row.hangs().forEach(h -> asked.addAll(pairs.sides(growing, h)));
+            asked.addAll(pairs.wallSides(growing, pairs.strictness()));
+            still.forEach(b -> asked.addAll(pairs.sides(growing, b, pairs.strictness())));
+            row.hangs().forEach(h -> asked.addAll(pairs.sides(growing, h, pairs.strictness())));
             hangs.add(growing);
         } else if (clashes(form.occupant())) {
             return Optional.empty();
@@ -156,6 +156,6 @@ final class Surroundings {
     private boolean clashes(Occupant body) {
         return maker.pairs().wallMargin(body) < 0
                 || still.stream()
-                        .anyMatch(b -> PairTable.margin(body, maker.bodies().get(b)) < 0);
+                        .anyMatch(b -> maker.pairs().margin(body, maker.bodies().get(b)) < 0);
     }
 }

@@ -23,24 +23,30 @@ import loopwright.fit.rules.Role;
 import loopwright.quantity.IntervalSet;
 
 /**
- * Finds the best way to have a layout with a mod set: over all placings and positions, the largest smallest margin;
- * ties go to the smallest coordinates, then to the first placing. Every way is re-checked before it is handed out.
+ * Finds the best way to have a layout with a mod set: over all placings and positions in which it stands as strictly as
+ * the search asks, the largest smallest margin at nominal dimensions; ties go to the smallest coordinates, then to the
+ * first placing. Every way is re-checked before it is handed out.
  */
 public final class WitnessFinder {
 
     private final FitSearch search;
+    private final Strictness strictness;
     private final WayDemands demands;
+    private final WayDemands margins;
     private final Map<ModSet, Scene> scenes = new HashMap<>();
     private final IdentityHashMap<Setting, Map<List<Integer>, Still>> stills = new IdentityHashMap<>();
 
     /** A finder that shares what a search has already made. */
     public WitnessFinder(FitSearch search) {
         this.search = search;
-        this.demands = new WayDemands(search.maker().pairs());
+        PairTable pairs = search.maker().pairs();
+        this.strictness = pairs.strictness();
+        this.demands = new WayDemands(pairs, strictness);
+        this.margins = strictness == Strictness.NOMINAL ? demands : new WayDemands(pairs, Strictness.NOMINAL);
     }
 
     /** What does not slide, and the gaps among it. */
-    private record Still(List<Standing> bodies, List<List<Gap>> gaps) {}
+    private record Still(List<Standing> bodies, List<List<Gap>> gaps, boolean tight) {}
 
     /** A candidate: a setting and a hang a stack. */
     private record Way(Scene scene, Setting setting, List<Hang> hangs) {}
@@ -141,9 +147,10 @@ public final class WitnessFinder {
 
     /** A better way than the best so far, or one as good: with a smaller margin it is not looked for. */
     private Optional<Best> improve(Way way, Optional<Best> best) {
-        int floor = best.map(b -> b.marginHmm).orElse(0);
-        int ceiling = Math.min(way.setting().marginHmm(), demands.most(way.hangs(), way.setting(), way.scene()));
-        if (ceiling < floor || (ceiling == floor && best.isPresent() && isNoSmaller(way, best.get()))) {
+        int floor = best.map(b -> b.marginHmm).orElse(strictness.leastMarginHmm());
+        int ceiling = Math.min(way.setting().marginHmm(), margins.most(way.hangs(), way.setting(), way.scene()));
+        boolean refused = strictness != Strictness.NOMINAL && !mayStand(way);
+        if (refused || ceiling < floor || (ceiling == floor && best.isPresent() && isNoSmaller(way, best.get()))) {
             return Optional.empty();
         }
         Positions positions = positions(way, ceiling);
@@ -169,7 +176,18 @@ public final class WitnessFinder {
     private Positions positions(Way way, int ceilingHmm) {
         return new Positions(
                 search.maker().pairs().domains(way.hangs()),
-                demands.open(way.hangs(), way.setting(), way.scene(), ceilingHmm));
+                margins.open(way.hangs(), way.setting(), way.scene(), ceilingHmm),
+                strictness == Strictness.NOMINAL ? List.of() : asked(way));
+    }
+
+    /** What must hold of a way, whatever its margin. */
+    private List<int[]> asked(Way way) {
+        return demands.open(way.hangs(), way.setting(), way.scene(), 0);
+    }
+
+    /** Whether no pair by itself keeps a way from standing. */
+    private boolean mayStand(Way way) {
+        return demands.most(way.hangs(), way.setting(), way.scene()) >= 0;
     }
 
     private Witness told(Layout layout, ModSet mods, Best best) {
@@ -178,7 +196,7 @@ public final class WitnessFinder {
             int at = 2 * hang.frame().index();
             sliding.add(Standing.at(hang, best.positions[at], best.positions[at + 1]));
         }
-        Recheck recheck = new Recheck(search.fitCase().chassis().shell().interior());
+        Recheck recheck = new Recheck(search.fitCase().chassis());
         Still still = still(best.way, recheck);
         List<Gap> gaps = new ArrayList<>(recheck.gaps(still.bodies(), still.gaps(), sliding));
         gaps.sort(Comparator.comparingInt(Gap::marginHmm));
@@ -187,8 +205,17 @@ public final class WitnessFinder {
                     + mods.ids(search.fitCase().chassis()) + " finds a margin of " + gaps.get(0) + ", the search had "
                     + best.marginHmm);
         }
+        if (strictness == Strictness.NO_TIGHT && isTight(still, sliding, recheck)) {
+            throw new IllegalStateException("re-check of " + layout.text() + " finds a tight place");
+        }
         return new Witness(
                 mods, best.way.setting().parts().example(), places(best.way.setting()), stacks(layout, best), gaps);
+    }
+
+    private static boolean isTight(Still still, List<Standing> sliding, Recheck recheck) {
+        List<Standing> all = new ArrayList<>(still.bodies());
+        all.addAll(sliding);
+        return still.tight() || !recheck.noneTight(sliding, all);
     }
 
     /** What does not slide is measured once for all layouts that share it. */
@@ -199,7 +226,8 @@ public final class WitnessFinder {
                     Bodies bodies = search.maker().bodies();
                     builtIn.forEach(b -> standing.add(Standing.still(bodies.get(b))));
                     way.setting().bodies().forEach(b -> standing.add(Standing.still(bodies.get(b))));
-                    return new Still(standing, recheck.among(standing));
+                    boolean tight = strictness == Strictness.NO_TIGHT && !recheck.noneTight(standing, standing);
+                    return new Still(standing, recheck.among(standing), tight);
                 });
     }
 
@@ -209,8 +237,9 @@ public final class WitnessFinder {
         List<Way> ways = new ArrayList<>();
         addWays(ways, best.way.scene(), setting, options(layout, best.way.scene()), List.of());
         for (Way way : ways) {
-            if (demands.most(way.hangs(), setting, way.scene()) >= 0) {
-                List<IntervalSet> more = positions(way, 0).slides(0);
+            if (mayStand(way)) {
+                List<IntervalSet> more =
+                        new Positions(search.maker().pairs().domains(way.hangs()), asked(way)).slides(0);
                 for (int i = 0; i < more.size(); i++) {
                     if (slides.size() <= i) {
                         slides.add(more.get(i));

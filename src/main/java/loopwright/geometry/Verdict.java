@@ -15,7 +15,9 @@ public enum Verdict {
     /** Room enough. */
     CLEAR;
 
-    private static final int TIGHT_BELOW_HMM = 200;
+    /** A smaller margin is tight. */
+    public static final int TIGHT_BELOW_HMM = 200;
+
     private static final int CLOSE_BELOW_HMM = 500;
     private static final int CLOSE_BELOW_AT_CABLES_HMM = 1000;
 

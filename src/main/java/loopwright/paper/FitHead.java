@@ -27,6 +27,7 @@ final class FitHead {
         if (!fits.isEmpty() && answer.wish().with().isEmpty()) {
             out.addAll(Lines.wrap("     ", "As delivered: " + uncut(answer)));
         }
+        TightWords.ofFits(answer.fitCase()).ifPresent(w -> out.addAll(Lines.wrap("     ", w)));
         if (answer.fitsInAll() == 0
                 && answer.incompleteBecause().isEmpty()
                 && answer.unknown().isEmpty()) {

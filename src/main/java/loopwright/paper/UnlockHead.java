@@ -23,7 +23,10 @@ final class UnlockHead {
                                         ? "nothing found yet. "
                                         : "nothing fits, with any mods. "
                                 : "read off " + layouts + (layouts == 1 ? " layout" : " layouts") + " that fit. ")
-                        + coolant(answer));
+                        + coolant(answer)
+                        + TightWords.ofShortfalls(answer.fitCase())
+                                .map(w -> " " + w)
+                                .orElse(""));
     }
 
     private static String coolant(UnlockAnswer answer) {

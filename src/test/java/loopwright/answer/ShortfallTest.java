@@ -47,8 +47,12 @@ class ShortfallTest {
 
     /** Roof at 300, board's top at 166.5 + 1.5; the seat keeps clear of the card; the supply lies under the tray. */
     private UnlockAnswer withMemoryHeight(String mm) {
+        return unlock(roof(mm));
+    }
+
+    private TinyCatalog roof(String mm) {
         String chassis = "catalogs/chassis/cube.yaml";
-        TinyCatalog tiny = TinyCatalog.in(folder)
+        return TinyCatalog.in(folder)
                 .change("catalogs/memory.yaml", "height_mm: 34", "height_mm: " + mm)
                 .change(
                         "catalogs/graphics-cards.yaml",
@@ -59,6 +63,9 @@ class ShortfallTest {
                 .change(chassis, "{x_mm: 120, y_mm: 60, z_mm: 5}", "{x_mm: 245, y_mm: 335, z_mm: 5}")
                 .change(chassis, "z_mm: [30, 33]", "z_mm: [150, 153]")
                 .change("scenarios/brief.yaml", "drives: [d-1]", "drives: []");
+    }
+
+    private static UnlockAnswer unlock(TinyCatalog tiny) {
         Catalog catalog = CatalogReader.read(tiny.folder());
         FitCase fitCase = new FitCase(
                 catalog, catalog.chassis("cube"), CatalogReader.readBrief(tiny.file("scenarios/brief.yaml"), catalog));

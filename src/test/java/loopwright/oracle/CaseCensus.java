@@ -19,6 +19,15 @@ final class CaseCensus {
     /** A layout fits, but not with each stack at its own first position. */
     int jointChoice;
 
+    /** The brief refuses tight places. */
+    int refuseTight;
+    /** ... and something fits all the same. */
+    int fitWithoutTight;
+    /** Verdict of a layout with a mod set is another if tight places are allowed. */
+    int hangsOnTight;
+    /** Verdict of a layout with a mod set is another if an axis has the spread of the next. */
+    int hangsOnSpread;
+
     int hangsOnJoint;
     int notMonotone;
     int threeMounts;
@@ -39,6 +48,12 @@ final class CaseCensus {
         pairsMislead += pairs ? 1 : 0;
         jointChoice += choice ? 1 : 0;
         hangsOnJoint += pairs || choice ? 1 : 0;
+        if (question.brief().limits().mods().noTightPlaces()) {
+            refuseTight++;
+            fitWithoutTight += fits.isEmpty() ? 0 : 1;
+            hangsOnTight += fits.equals(new BruteForce(Fault.TIGHT_ALLOWED).fits(question)) ? 0 : 1;
+            hangsOnSpread += fits.equals(new BruteForce(Fault.SPREAD_OF_NEXT_AXIS).fits(question)) ? 0 : 1;
+        }
         notMonotone += notMonotone(fits, BruteForce.validSets(question)) ? 1 : 0;
         if (question.chassis().mounts().size() == 3) {
             threeMounts++;
@@ -69,6 +84,10 @@ final class CaseCensus {
         shares.put("pairs of bodies mislead", pairsMislead);
         shares.put("joint choice of positions", jointChoice);
         shares.put("hangs on joint positions", hangsOnJoint);
+        shares.put("tight places refused", refuseTight);
+        shares.put("tight places refused and something fits", fitWithoutTight);
+        shares.put("hangs on tight places", hangsOnTight);
+        shares.put("hangs on an axis's spread", hangsOnSpread);
         shares.put("not monotone in mods", notMonotone);
         shares.put("three mounts", threeMounts);
         shares.put("pairs of stacks mislead", stackPairsMislead);

@@ -18,6 +18,13 @@ class CaseCensusTest {
         assertThat(census.notMonotone * 100)
                 .as("share not monotone in mods: %s", census)
                 .isGreaterThanOrEqualTo(10 * census.cases);
+        assertThat(census.hangsOnTight * 100)
+                .as("share that hangs on refusing tight places: %s", census)
+                .isGreaterThanOrEqualTo(15 * census.cases);
+        assertThat(census.fitWithoutTight * 2)
+                .as("something fits though tight places are refused: %s", census)
+                .isGreaterThan(census.refuseTight);
+        assertThat(census.hangsOnSpread).as("%s", census).isPositive();
         assertThat(census.unknown).as("%s", census).isPositive();
         assertThat(census.nothingFits).as("%s", census).isPositive();
     }

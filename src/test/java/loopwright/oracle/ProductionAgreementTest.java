@@ -1,5 +1,7 @@
 package loopwright.oracle;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
@@ -29,8 +31,15 @@ class ProductionAgreementTest {
     private static final int SMALL_SEEDS = 80;
 
     static FitAnswer production(OracleCase question) {
-        FitCase fitCase = new FitCase(question.catalog(), question.chassis(), question.brief());
-        FitResult result = new FitSearch(fitCase, FitWish.ALL, () -> false).run();
+        return told(question, new FitSearch(fitCase(question), FitWish.ALL, () -> false));
+    }
+
+    private static FitCase fitCase(OracleCase question) {
+        return new FitCase(question.catalog(), question.chassis(), question.brief());
+    }
+
+    private static FitAnswer told(OracleCase question, FitSearch search) {
+        FitResult result = search.run();
         SortedMap<String, SortedSet<SortedSet<String>>> needed = new TreeMap<>();
         for (FoundLayout found : result.fits()) {
             SortedSet<SortedSet<String>> sets = ModSetOrder.sets();
@@ -46,8 +55,7 @@ class ProductionAgreementTest {
 
     /** As production, and with a witness made for every layout and needed set: each is re-checked on the way. */
     private static FitAnswer withWitnesses(OracleCase question) {
-        FitCase fitCase = new FitCase(question.catalog(), question.chassis(), question.brief());
-        FitSearch search = new FitSearch(fitCase, FitWish.ALL, () -> false);
+        FitSearch search = new FitSearch(fitCase(question), FitWish.ALL, () -> false);
         WitnessFinder finder = new WitnessFinder(search);
         for (FoundLayout found : search.run().fits()) {
             found.needed().forEach(set -> finder.witness(found.layout(), set));
@@ -65,6 +73,21 @@ class ProductionAgreementTest {
     void agreesWithBruteForceOnTinyCasesAndItsWitnessesStand() {
         OracleAgreementTest.assertAgree(
                 Seeds.tiny().limit(60), Mode.TINY, new BruteForce(Fault.NONE), ProductionAgreementTest::withWitnesses);
+    }
+
+    @Test
+    void agreesWithBruteForceAtBestCaseAndAllThatFitsIsAmongIt() {
+        OracleAgreementTest.assertAgree(
+                Seeds.tiny().limit(60), Mode.TINY, BruteForce.atBestCase(), ProductionAgreementTest::atBestCase);
+    }
+
+    private static FitAnswer atBestCase(OracleCase question) {
+        FitSearch search = FitSearch.atBestCase(fitCase(question), FitWish.ALL, () -> false);
+        FitAnswer answer = told(question, search);
+        assertThat(answer.needed().keySet())
+                .as("seed %s", question.seed())
+                .containsAll(production(question).needed().keySet());
+        return answer;
     }
 
     @Test

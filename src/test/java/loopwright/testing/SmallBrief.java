@@ -21,7 +21,7 @@ final class SmallBrief {
 
     private SmallBrief() {}
 
-    static Brief any(List<String> drives, int headroomPercent) {
+    static Brief any(List<String> drives, int headroomPercent, boolean noTightPlaces) {
         return new Brief(
                 "brief",
                 "brief",
@@ -46,7 +46,7 @@ final class SmallBrief {
                         Optional.empty(),
                         Optional.empty(),
                         0.3,
-                        new BriefLimits.ModLimits(List.of(), Optional.empty(), Optional.empty(), false),
+                        new BriefLimits.ModLimits(List.of(), Optional.empty(), Optional.empty(), noTightPlaces),
                         Optional.empty()),
                 new Terms("EUR", 4200, 10, 900, 6, 50, headroomPercent));
     }

@@ -58,6 +58,7 @@ public final class SmallCase {
     private Dimension rearPlane;
     private List<String> drives = List.of();
     private int headroomPercent = 25;
+    private boolean noTightPlaces;
 
     /** A chassis so deep and high. */
     public SmallCase(double depthMm, double heightMm) {
@@ -141,6 +142,12 @@ public final class SmallCase {
         return this;
     }
 
+    /** Refuses tight places. */
+    public SmallCase refusingTightPlaces() {
+        noTightPlaces = true;
+        return this;
+    }
+
     /** Everything that fits. */
     public FitResult fits() {
         return search(FitWish.ALL).run();
@@ -157,7 +164,7 @@ public final class SmallCase {
         SortedMap<String, Part> all = new TreeMap<>(parts);
         all.put(chassis.id(), chassis);
         Catalog catalog = new Catalog("in code", "EUR", all, SmallBrief.standards(), practice());
-        return new FitCase(catalog, chassis, SmallBrief.any(drives, headroomPercent));
+        return new FitCase(catalog, chassis, SmallBrief.any(drives, headroomPercent, noTightPlaces));
     }
 
     private Chassis chassis() {

@@ -33,22 +33,22 @@ class UnknownDimensionTest {
 
     @Test
     void memoryWithoutAHeight() {
-        isUnknown(SmallParts.memory("memory", Dimension.UNKNOWN), "memory.memory.height");
+        isUnknown(SmallParts.memory("memory", Dimension.UNKNOWN), "memory.height_mm");
     }
 
     @Test
     void aCardWithoutALength() {
-        isUnknown(SmallParts.card("card", Dimension.UNKNOWN, 150), "card.card.length");
+        isUnknown(SmallParts.card("card", Dimension.UNKNOWN, 150), "card.body.length_mm");
     }
 
     @Test
     void aRadiatorWithoutAThickness() {
-        isUnknown(SmallParts.radiator("radiator", "2x120", Dimension.UNKNOWN), "radiator.2x120.thickness");
+        isUnknown(SmallParts.radiator("radiator", "2x120", Dimension.UNKNOWN), "roof:radiator.body.thickness_mm");
     }
 
     @Test
     void aFanWithoutAThickness() {
-        isUnknown(SmallParts.fan("fan", 120, Dimension.UNKNOWN), "fan.thickness");
+        isUnknown(SmallParts.fan("fan", 120, Dimension.UNKNOWN), "roof:fans.frame.thickness_mm");
     }
 
     private static void isUnknown(Part part, String dimension) {

@@ -26,14 +26,14 @@ record BruteBody(Sort sort, String id, boolean unknown, List<BruteBox> boxes, Se
                 && !(other.sort == Sort.CHASSIS && touches.contains(other.id));
     }
 
-    boolean clearOf(BruteBody other, boolean roomsCount) {
+    boolean clearOf(BruteBody other, boolean roomsCount, BruteApart apart) {
         if (!countsWith(other)) {
             return true;
         }
         for (BruteBox a : boxes) {
             for (BruteBox b : other.boxes) {
                 boolean counts = roomsCount || !a.room || !b.room;
-                if (counts && a.clearanceHmm(b) - Math.max(a.needHmm, b.needHmm) < 0) {
+                if (counts && !apart.apart(a, b)) {
                     return false;
                 }
             }
@@ -41,17 +41,10 @@ record BruteBody(Sort sort, String id, boolean unknown, List<BruteBox> boxes, Se
         return true;
     }
 
-    boolean clearOf(Face wall, int[] insideHmm) {
+    boolean clearOf(Face wall, BruteApart apart) {
         if (sort == Sort.CHASSIS || against.contains(wall)) {
             return true;
         }
-        int axis = Xyz.of(wall.normal());
-        for (BruteBox box : boxes) {
-            int clearance = wall.isHigh() ? insideHmm[axis] - box.high[axis] : box.low[axis];
-            if (clearance - box.needHmm < 0) {
-                return false;
-            }
-        }
-        return true;
+        return boxes.stream().allMatch(box -> apart.apart(box, wall));
     }
 }

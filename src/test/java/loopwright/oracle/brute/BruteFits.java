@@ -16,25 +16,26 @@ import loopwright.oracle.OracleCase;
 public final class BruteFits {
     private final OracleCase question;
     private final List<Mod> mods;
-    private final int[] insideHmm;
+    private final BruteApart apart;
     private final Map<List<Part>, List<String>> placings = new LinkedHashMap<>();
     private final Map<String, BruteWorld> worlds = new HashMap<>();
     private final Map<String, Boolean> answers = new HashMap<>();
     private final List<List<BruteHung>> stacks = new ArrayList<>();
     private final List<List<BruteHung>> rows = new ArrayList<>();
 
-    /** Everything about a case with a valid mod set. */
-    public BruteFits(OracleCase question, SortedSet<String> set) {
+    /** Everything about a case with a valid mod set, or with one mistake about tight places. */
+    public BruteFits(OracleCase question, SortedSet<String> set, Fault fault) {
         this.question = question;
         this.mods = question.chassis().mods().stream()
                 .filter(m -> set.contains(m.id()))
                 .toList();
         Shell.Interior interior = question.chassis().shell().interior();
-        this.insideHmm = new int[] {
+        int[] insideHmm = {
             interior.widthMm().valueHmm(),
             interior.depthMm().valueHmm(),
             interior.heightMm().valueHmm()
         };
+        this.apart = BruteApart.of(question, fault);
         BruteHangings hangings = new BruteHangings(question, mods, insideHmm);
         for (Mount mount : question.chassis().mounts()) {
             stacks.add(hangings.stacks(mount));
@@ -52,8 +53,7 @@ public final class BruteFits {
                 continue;
             }
             String looks = looks(chosen.bodies());
-            BruteWorld world =
-                    worlds.computeIfAbsent(looks, l -> new BruteWorld(chosen.bodies(), insideHmm, Fault.NONE));
+            BruteWorld world = worlds.computeIfAbsent(looks, l -> new BruteWorld(chosen.bodies(), apart, Fault.NONE));
             if (stands.computeIfAbsent(looks, l -> world.standsWithoutStacks())) {
                 List<String> places = placings.computeIfAbsent(chosen.parts(), p -> new ArrayList<>());
                 if (!places.contains(looks)) {
@@ -73,6 +73,7 @@ public final class BruteFits {
                 out.append(box.room ? '[' : '{').append(box.needHmm);
                 for (int axis = 0; axis < 3; axis++) {
                     out.append(',').append(box.low[axis]).append(':').append(box.high[axis]);
+                    out.append('~').append(box.lowOff[axis]).append('~').append(box.highOff[axis]);
                 }
             }
             out.append('\n');

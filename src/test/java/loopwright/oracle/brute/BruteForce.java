@@ -13,15 +13,26 @@ import loopwright.oracle.OracleCase;
 /** Walks everything: mod sets, choices, places, layouts, and every hundredth of short slots. */
 public final class BruteForce implements Function<OracleCase, FitAnswer> {
     private final Fault fault;
+    private final Function<OracleCase, BruteApart> apart;
 
     /** The truth, or the truth with one mistake. */
     public BruteForce(Fault fault) {
+        this(fault, question -> BruteApart.of(question, fault));
+    }
+
+    private BruteForce(Fault fault, Function<OracleCase, BruteApart> apart) {
         this.fault = fault;
+        this.apart = apart;
+    }
+
+    /** What fits if every dimension is off in our favour. */
+    public static BruteForce atBestCase() {
+        return new BruteForce(Fault.NONE, question -> BruteApart.atBestCase(question, Fault.NONE));
     }
 
     @Override
     public FitAnswer apply(OracleCase question) {
-        BruteRun known = new BruteRun(question, fault, false);
+        BruteRun known = new BruteRun(question, apart.apply(question), fault, false);
         SortedMap<String, SortedSet<SortedSet<String>>> fits = known.fits();
         SortedMap<String, SortedSet<SortedSet<String>>> needed = new TreeMap<>();
         fits.forEach((layout, sets) -> {
@@ -32,7 +43,9 @@ public final class BruteForce implements Function<OracleCase, FitAnswer> {
         });
         SortedSet<String> unknown = new TreeSet<>();
         if (known.leftOut()) {
-            unknown.addAll(new BruteRun(question, fault, true).fits().keySet());
+            unknown.addAll(new BruteRun(question, apart.apply(question), fault, true)
+                    .fits()
+                    .keySet());
             unknown.removeAll(fits.keySet());
         }
         return new FitAnswer(needed, unknown);
@@ -40,7 +53,7 @@ public final class BruteForce implements Function<OracleCase, FitAnswer> {
 
     /** Every mod set that each layout fits with, needed or not. */
     public SortedMap<String, SortedSet<SortedSet<String>>> fits(OracleCase question) {
-        return new BruteRun(question, fault, false).fits();
+        return new BruteRun(question, apart.apply(question), fault, false).fits();
     }
 
     /** Every valid mod set. */

@@ -73,18 +73,19 @@ final class BruteHangings {
     }
 
     private List<BruteHung> hung(Mount mount, List<BruteShape> shapes, boolean radiators) {
-        Map<String, BruteShape> first = new LinkedHashMap<>();
+        Map<String, List<BruteShape>> alike = new LinkedHashMap<>();
         Map<String, List<BruteHung.Real>> real = new LinkedHashMap<>();
         for (BruteShape shape : shapes) {
             if (!body(mount, shape).unknown()) {
-                first.putIfAbsent(shape.text(), shape);
+                alike.computeIfAbsent(shape.text(), t -> new ArrayList<>()).add(shape);
                 real.computeIfAbsent(shape.text(), t -> new ArrayList<>())
                         .add(new BruteHung.Real(
                                 radiators ? Optional.of(shape.radiator()) : Optional.empty(), shape.fan()));
             }
         }
         List<BruteHung> out = new ArrayList<>();
-        first.forEach((text, shape) -> {
+        alike.forEach((text, same) -> {
+            BruteShape shape = BruteShape.asOne(same);
             List<int[]> positions = range.positions(mount, shape, mods, false);
             if (!positions.isEmpty()) {
                 int axisU = Xyz.of(mount.lengthwise());

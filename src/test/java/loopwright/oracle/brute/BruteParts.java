@@ -6,6 +6,7 @@ import java.util.Set;
 import loopwright.catalog.Catalog;
 import loopwright.catalog.basis.Pose;
 import loopwright.catalog.basis.SizeMm;
+import loopwright.catalog.basis.Span;
 import loopwright.catalog.chassis.Chassis;
 import loopwright.catalog.chassis.Inside;
 import loopwright.catalog.chassis.Mod;
@@ -19,6 +20,8 @@ import loopwright.quantity.Dimension;
 
 /** Bodies of everything but the stacks. */
 final class BruteParts {
+    private static final Len NIL = Len.exact(0);
+
     private final Catalog catalog;
     private final Chassis chassis;
 
@@ -72,18 +75,15 @@ final class BruteParts {
                 .filter(o -> o.form() == board.form())
                 .findFirst()
                 .orElseThrow();
-        int thickness = r.hmm(catalog.practice().room().boardThicknessMm());
-        r.posed(bay(), false, 0, r.hmm(outline.lengthMm()), 0, r.hmm(outline.widthMm()), -thickness, 0);
+        Len below = r.len(catalog.practice().room().boardThicknessMm()).turned();
+        r.posed(bay(), false, NIL, r.len(outline.lengthMm()), NIL, r.len(outline.widthMm()), below, NIL);
         for (Board.Zone z : board.zones()) {
-            r.posed(
-                    bay(),
-                    z.room(),
-                    r.hmm(z.lengthMm().from()),
-                    r.hmm(z.lengthMm().to()),
-                    r.hmm(z.widthMm().from()),
-                    r.hmm(z.widthMm().to()),
-                    r.hmm(z.heightMm().from()),
-                    r.hmm(z.heightMm().to()));
+            List<Len> six = new ArrayList<>();
+            for (Span span : List.of(z.lengthMm(), z.widthMm(), z.heightMm())) {
+                six.add(z.room() ? r.kept(span.from()) : r.len(span.from()));
+                six.add(z.room() ? r.kept(span.to()) : r.len(span.to()));
+            }
+            r.posed(bay(), z.room(), six.toArray(Len[]::new));
         }
         return onBoard(r);
     }
@@ -94,50 +94,50 @@ final class BruteParts {
         r.posed(
                 bay(),
                 false,
-                r.hmm(bank.lengthMm().from()),
-                r.hmm(bank.lengthMm().to()),
-                r.hmm(bank.widthMm().from()),
-                r.hmm(bank.widthMm().to()),
-                0,
-                r.hmm(memory.heightMm()));
+                r.len(bank.lengthMm().from()),
+                r.len(bank.lengthMm().to()),
+                r.len(bank.widthMm().from()),
+                r.len(bank.widthMm().to()),
+                NIL,
+                r.len(memory.heightMm()));
         return onBoard(r);
     }
 
     private BruteBody block(Board board, Block block) {
         Ruler r = new Ruler();
-        int l = r.hmm(board.sockets().processorLengthMm());
-        int w = r.hmm(board.sockets().processorWidthMm());
-        int halfL = r.hmm(block.body().lengthMm()) / 2;
-        int halfW = r.hmm(block.body().widthMm()) / 2;
-        int h = r.hmm(block.body().heightMm());
-        int top = h + r.hmm(block.portRoomMm());
-        r.posed(bay(), false, l - halfL, l + halfL, w - halfW, w + halfW, 0, h);
-        r.posed(bay(), true, l - halfL, l + halfL, w - halfW, w + halfW, h, top);
+        Len l = r.len(board.sockets().processorLengthMm());
+        Len w = r.len(board.sockets().processorWidthMm());
+        Len halfL = r.len(block.body().lengthMm()).half();
+        Len halfW = r.len(block.body().widthMm()).half();
+        Len h = r.len(block.body().heightMm());
+        Len top = h.plus(r.kept(block.portRoomMm()));
+        r.posed(bay(), false, l.minus(halfL), l.plus(halfL), w.minus(halfW), w.plus(halfW), NIL, h);
+        r.posed(bay(), true, l.minus(halfL), l.plus(halfL), w.minus(halfW), w.plus(halfW), h, top);
         return onBoard(r);
     }
 
     private BruteBody card(Board board, GraphicsCard card) {
         Ruler r = new Ruler();
-        int slot = r.hmm(board.sockets().slotLengthMm());
-        int end = slot + r.hmm(card.body().thicknessMm());
-        int length = r.hmm(card.body().lengthMm());
-        int height = r.hmm(card.body().heightMm());
-        int topRoom = r.hmm(card.body().topRoomMm());
-        r.posed(bay(), false, slot, end, 0, length, 0, height);
-        if (topRoom > 0) {
-            int from = length - r.hmm(card.body().topRoomLengthMm());
-            r.posed(bay(), true, slot, end, from, length, height, height + topRoom);
+        Len slot = r.len(board.sockets().slotLengthMm());
+        Len end = slot.plus(r.len(card.body().thicknessMm()));
+        Len length = r.len(card.body().lengthMm());
+        Len height = r.len(card.body().heightMm());
+        Len topRoom = r.kept(card.body().topRoomMm());
+        r.posed(bay(), false, slot, end, NIL, length, NIL, height);
+        if (topRoom.hmm() > 0) {
+            Len from = length.minus(r.kept(card.body().topRoomLengthMm()));
+            r.posed(bay(), true, slot, end, from, length, height, height.plus(topRoom));
         }
         return onBoard(r);
     }
 
     static BruteBody placed(Place place, SizeMm body, Dimension roomMm) {
         Ruler r = new Ruler();
-        int l = r.hmm(body.lengthMm());
-        int w = r.hmm(body.widthMm());
-        int h = r.hmm(body.heightMm());
-        r.posed(place.pose(), false, 0, l, 0, w, 0, h);
-        r.posed(place.pose(), true, l, l + r.hmm(roomMm), 0, w, 0, h);
+        Len l = r.len(body.lengthMm());
+        Len w = r.len(body.widthMm());
+        Len h = r.len(body.heightMm());
+        r.posed(place.pose(), false, NIL, l, NIL, w, NIL, h);
+        r.posed(place.pose(), true, l, l.plus(r.kept(roomMm)), NIL, w, NIL, h);
         return r.body(BruteBody.Sort.IN_PLACE, "", place.against(), place.touches());
     }
 }

@@ -20,6 +20,7 @@ import loopwright.oracle.OracleCase;
 /** One walk through one case, either without unknown bodies or with them. */
 final class BruteRun {
     private final OracleCase question;
+    private final BruteApart apart;
     private final Fault fault;
     private final boolean allowUnknown;
     private final int[] insideHmm;
@@ -30,8 +31,9 @@ final class BruteRun {
     private final SortedMap<String, SortedSet<SortedSet<String>>> found = new TreeMap<>();
     private boolean leftOut;
 
-    BruteRun(OracleCase question, Fault fault, boolean allowUnknown) {
+    BruteRun(OracleCase question, BruteApart apart, Fault fault, boolean allowUnknown) {
         this.question = question;
+        this.apart = apart;
         this.fault = fault;
         this.allowUnknown = allowUnknown;
         Shell.Interior interior = question.chassis().shell().interior();
@@ -59,7 +61,7 @@ final class BruteRun {
             List<BruteWorld> worlds = new ArrayList<>();
             for (List<BruteBody> bodies : choices.worlds(set)) {
                 boolean unknown = bodies.stream().anyMatch(BruteBody::unknown);
-                BruteWorld world = new BruteWorld(bodies, insideHmm, fault);
+                BruteWorld world = new BruteWorld(bodies, apart, fault);
                 if (world.standsWithoutStacks()) {
                     leftOut |= unknown && !allowUnknown;
                     if (!unknown || allowUnknown) {

@@ -1,9 +1,11 @@
 package loopwright.oracle.brute;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Function;
 import loopwright.catalog.Catalog;
 import loopwright.catalog.brief.Choice;
 import loopwright.catalog.brief.LoopWish;
@@ -62,7 +64,7 @@ record BruteShape(Radiator radiator, Fan fan, Way way, boolean portsHigh) {
 
     /** Shapes by text; two of one text differ in what is unknown. */
     static List<BruteShape> all(Catalog catalog, LoopWish wish) {
-        Map<String, BruteShape> out = new TreeMap<>();
+        Map<String, List<BruteShape>> out = new TreeMap<>();
         for (Radiator radiator : candidates(catalog.all(Radiator.class), wish.radiators())) {
             for (Fan fan : candidates(catalog.all(Fan.class), wish.fans())) {
                 if (fan.frame().sizeMm() != radiator.pattern().sizeMm()) {
@@ -71,12 +73,68 @@ record BruteShape(Radiator radiator, Fan fan, Way way, boolean portsHigh) {
                 for (Way way : Way.OF_RADIATORS) {
                     for (boolean high : new boolean[] {false, true}) {
                         BruteShape shape = new BruteShape(radiator, fan, way, high);
-                        out.putIfAbsent(shape.text() + shape.unknowns(), shape);
+                        out.computeIfAbsent(shape.text() + shape.unknowns(), t -> new ArrayList<>())
+                                .add(shape);
                     }
                 }
             }
         }
-        return List.copyOf(out.values());
+        return out.values().stream().map(BruteShape::asOne).toList();
+    }
+
+    /** What stands for all shapes of one text: each dimension may be off by the most any of them has. */
+    static BruteShape asOne(List<BruteShape> same) {
+        BruteShape first = same.get(0);
+        Radiator.Body body = first.radiator.body();
+        List<Radiator.Port> ports = new ArrayList<>();
+        for (int i = 0; i < first.sortedPorts().size(); i++) {
+            int at = i;
+            ports.add(new Radiator.Port(
+                    first.sortedPorts().get(i).face(),
+                    most(same, s -> s.sortedPorts().get(at).fromFanAreaMm()),
+                    most(same, s -> s.sortedPorts().get(at).asideMm())));
+        }
+        Radiator radiator = new Radiator(
+                first.radiator.id(),
+                first.radiator.title(),
+                first.radiator.variantOf(),
+                first.radiator.buy(),
+                first.radiator.pattern(),
+                new Radiator.Body(
+                        most(same, s -> s.radiator.body().widthMm()),
+                        most(same, s -> s.radiator.body().thicknessMm()),
+                        most(same, s -> s.radiator.body().portOverhangMm()),
+                        most(same, s -> s.radiator.body().blankOverhangMm()),
+                        body.seat(),
+                        body.massG()),
+                new Radiator.Ports(ports, first.radiator.ports().metal()),
+                first.radiator.core());
+        Fan.Frame frame = first.fan.frame();
+        Fan fan = new Fan(
+                first.fan.id(),
+                first.fan.title(),
+                first.fan.variantOf(),
+                first.fan.buy(),
+                new Fan.Frame(frame.sizeMm(), most(same, s -> s.fan.frame().thicknessMm()), frame.massG()),
+                first.fan.air(),
+                first.fan.electric());
+        return new BruteShape(radiator, fan, first.way, first.portsHigh);
+    }
+
+    private List<Radiator.Port> sortedPorts() {
+        return radiator.ports().at().stream()
+                .sorted(Comparator.comparing((Radiator.Port p) -> p.face() + ":"
+                        + p.fromFanAreaMm().valueHmm() + ":" + p.asideMm().valueHmm()))
+                .toList();
+    }
+
+    private static Dimension most(List<BruteShape> same, Function<BruteShape, Dimension> dimension) {
+        Dimension out = dimension.apply(same.get(0));
+        for (BruteShape shape : same) {
+            Dimension other = dimension.apply(shape);
+            out = other.plusMinusHmm() > out.plusMinusHmm() ? other : out;
+        }
+        return out;
     }
 
     private String unknowns() {

@@ -39,41 +39,36 @@ final class BruteStack {
     }
 
     BruteBody body() {
-        int half = shape.fanAreaHmm() / 2;
-        int halfFan = shape.radiator().pattern().sizeMm() * 50;
-        int fanHmm = ruler.hmm(shape.fan().frame().thicknessMm());
-        int radHmm = ruler.hmm(shape.radiator().body().thicknessMm());
-        int gasket = mount.gasket().isPresent()
-                ? ruler.hmm(mount.gasket().orElseThrow().squeezedMm())
-                : 0;
-        int need = room.fanNeedMm().valueHmm() - needLessHmm;
-        int d = gasket;
+        Len fanLen = ruler.len(shape.fan().frame().thicknessMm());
+        Len radLen = ruler.len(shape.radiator().body().thicknessMm());
+        Len d = mount.gasket().isPresent()
+                ? ruler.len(mount.gasket().orElseThrow().squeezedMm())
+                : Len.exact(0);
         switch (shape.way()) {
             case PUSH -> {
-                box(-half, half, -halfFan, halfFan, d, d + fanHmm, false, need);
-                radiator(d + fanHmm, radHmm);
+                fans(d, fanLen);
+                radiator(d.plus(fanLen), radLen);
             }
             case PULL -> {
-                radiator(d, radHmm);
-                box(-half, half, -halfFan, halfFan, d + radHmm, d + radHmm + fanHmm, false, need);
+                radiator(d, radLen);
+                fans(d.plus(radLen), fanLen);
             }
             case PUSH_PULL -> {
-                box(-half, half, -halfFan, halfFan, d, d + fanHmm, false, need);
-                radiator(d + fanHmm, radHmm);
-                d += fanHmm + radHmm;
-                box(-half, half, -halfFan, halfFan, d, d + fanHmm, false, need);
+                fans(d, fanLen);
+                radiator(d.plus(fanLen), radLen);
+                fans(d.plus(fanLen).plus(radLen), fanLen);
             }
-            case FANS_ONLY -> box(-half, half, -halfFan, halfFan, d, d + fanHmm, false, need);
-            case COVER_PUSH -> radiator(d, radHmm);
+            case FANS_ONLY -> fans(d, fanLen);
+            case COVER_PUSH -> radiator(d, radLen);
             case COVER_PUSH_PULL -> {
-                radiator(d, radHmm);
-                box(-half, half, -halfFan, halfFan, d + radHmm, d + radHmm + fanHmm, false, need);
+                radiator(d, radLen);
+                fans(d.plus(radLen), fanLen);
             }
             case COVER_RADIATOR -> {
-                box(-half, half, -halfFan, halfFan, d, d + fanHmm, false, need);
+                fans(d, fanLen);
                 for (Radiator.Port port : shape.radiator().ports().at()) {
                     if (port.face() == Radiator.PortFace.BROAD) {
-                        broadPort(port, 0);
+                        broadPort(port, Len.exact(0));
                     }
                 }
             }
@@ -91,50 +86,62 @@ final class BruteStack {
                 Set.copyOf(mount.touches()));
     }
 
-    private void radiator(int fromDepth, int thickness) {
+    private void fans(Len from, Len thickness) {
+        Len half = Len.exact(shape.fanAreaHmm() / 2);
+        Len halfFan = Len.exact(shape.radiator().pattern().sizeMm() * 50);
+        int need = room.fanNeedMm().valueHmm() - needLessHmm;
+        box(List.of(half.turned(), half, halfFan.turned(), halfFan, from, from.plus(thickness)), false, need);
+    }
+
+    private void radiator(Len fromDepth, Len thickness) {
         Radiator.Body body = shape.radiator().body();
-        int half = shape.fanAreaHmm() / 2;
-        int port = ruler.hmm(body.portOverhangMm());
-        int blank = ruler.hmm(body.blankOverhangMm());
-        int halfWidth = ruler.hmm(body.widthMm()) / 2;
-        int lowEnd = -half - (shape.portsHigh() ? blank : port);
-        int highEnd = half + (shape.portsHigh() ? port : blank);
-        box(lowEnd, highEnd, -halfWidth, halfWidth, fromDepth, fromDepth + thickness, false, 0);
-        int r = room.fittingRadiusMm().valueHmm();
-        int away = room.portRoomMm().valueHmm();
+        Len half = Len.exact(shape.fanAreaHmm() / 2);
+        Len port = ruler.len(body.portOverhangMm());
+        Len blank = ruler.len(body.blankOverhangMm());
+        Len halfWidth = ruler.len(body.widthMm()).half();
+        Len lowEnd = half.plus(shape.portsHigh() ? blank : port).turned();
+        Len highEnd = half.plus(shape.portsHigh() ? port : blank);
+        Len toDepth = fromDepth.plus(thickness);
+        box(List.of(lowEnd, highEnd, halfWidth.turned(), halfWidth, fromDepth, toDepth), false, 0);
+        Len r = Len.exact(room.fittingRadiusMm().valueHmm());
+        Len away = Len.exact(room.portRoomMm().valueHmm());
         for (Radiator.Port at : shape.radiator().ports().at()) {
             if (at.face() == Radiator.PortFace.BROAD) {
-                broadPort(at, fromDepth + thickness);
+                broadPort(at, toDepth);
             } else {
-                int aside = ruler.hmm(at.asideMm());
-                int mid = fromDepth + Math.floorDiv(thickness, 2);
-                int from = shape.portsHigh() ? highEnd : lowEnd - away;
-                box(from, from + away, aside - r, aside + r, mid - r, mid + r, true, 0);
+                Len aside = ruler.len(at.asideMm());
+                Len mid = fromDepth.plus(thickness.half());
+                Len from = shape.portsHigh() ? highEnd : lowEnd.minus(away);
+                Len to = shape.portsHigh() ? highEnd.plus(away) : lowEnd;
+                box(List.of(from, to, aside.minus(r), aside.plus(r), mid.minus(r), mid.plus(r)), true, 0);
             }
         }
     }
 
-    private void broadPort(Radiator.Port port, int fromDepth) {
-        int c = shape.fanAreaHmm() / 2 + ruler.hmm(port.fromFanAreaMm());
-        int u = shape.portsHigh() ? c : -c;
-        int v = ruler.hmm(port.asideMm());
-        int r = room.fittingRadiusMm().valueHmm();
-        box(u - r, u + r, v - r, v + r, fromDepth, fromDepth + room.portRoomMm().valueHmm(), true, 0);
+    private void broadPort(Radiator.Port port, Len fromDepth) {
+        Len c = Len.exact(shape.fanAreaHmm() / 2).plus(ruler.len(port.fromFanAreaMm()));
+        Len u = shape.portsHigh() ? c : c.turned();
+        Len v = ruler.len(port.asideMm());
+        Len r = Len.exact(room.fittingRadiusMm().valueHmm());
+        Len to = fromDepth.plus(Len.exact(room.portRoomMm().valueHmm()));
+        box(List.of(u.minus(r), u.plus(r), v.minus(r), v.plus(r), fromDepth, to), true, 0);
     }
 
-    private void box(int u0, int u1, int v0, int v1, int d0, int d1, boolean keepOut, int need) {
-        int[] low = new int[3];
-        int[] high = new int[3];
+    /** A box from and to along, across, and inwards. */
+    private void box(List<Len> six, boolean keepOut, int need) {
+        Len[] from = new Len[3];
+        Len[] to = new Len[3];
         int u = Xyz.of(mount.lengthwise());
         int v = Xyz.of(sideways(face, mount));
         int n = Xyz.of(face.normal());
-        int seat = ruler.hmm(mount.insetMm());
-        low[u] = u0;
-        high[u] = u1;
-        low[v] = v0;
-        high[v] = v1;
-        low[n] = face.isHigh() ? wallHmm - seat - d1 : seat + d0;
-        high[n] = face.isHigh() ? wallHmm - seat - d0 : seat + d1;
-        boxes.add(new BruteBox(low, high, keepOut, need));
+        Len seat = ruler.len(mount.insetMm());
+        Len wall = Len.exact(wallHmm);
+        from[u] = six.get(0);
+        to[u] = six.get(1);
+        from[v] = six.get(2);
+        to[v] = six.get(3);
+        from[n] = face.isHigh() ? wall.minus(seat).minus(six.get(5)) : seat.plus(six.get(4));
+        to[n] = face.isHigh() ? wall.minus(seat).minus(six.get(4)) : seat.plus(six.get(5));
+        boxes.add(BruteBox.of(from, to, face.isHigh() ? n : BruteBox.NOWHERE, keepOut, need));
     }
 }

@@ -8,14 +8,14 @@ import loopwright.catalog.basis.Face;
 /** All bodies of one mod set and choice, into which stacks are hung. */
 final class BruteWorld {
     private final List<BruteBody> bodies;
-    private final int[] insideHmm;
+    private final BruteApart apart;
     private final Fault fault;
     private final boolean rooms;
     private final IdentityHashMap<BruteRun.Hanging, List<BruteBody>> alone = new IdentityHashMap<>();
 
-    BruteWorld(List<BruteBody> bodies, int[] insideHmm, Fault fault) {
+    BruteWorld(List<BruteBody> bodies, BruteApart apart, Fault fault) {
         this.bodies = bodies;
-        this.insideHmm = insideHmm;
+        this.apart = apart;
         this.fault = fault;
         this.rooms = fault == Fault.ROOM_WITH_ROOM;
     }
@@ -23,12 +23,12 @@ final class BruteWorld {
     boolean standsWithoutStacks() {
         for (int i = 0; i < bodies.size(); i++) {
             for (Face wall : Face.values()) {
-                if (!bodies.get(i).clearOf(wall, insideHmm)) {
+                if (!bodies.get(i).clearOf(wall, apart)) {
                     return false;
                 }
             }
             for (int j = 0; j < i; j++) {
-                if (!bodies.get(i).clearOf(bodies.get(j), rooms)) {
+                if (!bodies.get(i).clearOf(bodies.get(j), rooms, apart)) {
                     return false;
                 }
             }
@@ -50,7 +50,7 @@ final class BruteWorld {
             return true;
         }
         for (BruteBody here : alone(stacks.get(next))) {
-            if (placed.stream().allMatch(other -> here.clearOf(other, rooms))) {
+            if (placed.stream().allMatch(other -> here.clearOf(other, rooms, apart))) {
                 placed.add(here);
                 if (together(stacks, next + 1, placed)) {
                     return true;
@@ -67,9 +67,9 @@ final class BruteWorld {
             List<BruteBody> out = new ArrayList<>();
             for (int[] position : s.positions()) {
                 BruteBody here = s.at(position);
-                boolean clear = bodies.stream().allMatch(b -> here.clearOf(b, rooms));
+                boolean clear = bodies.stream().allMatch(b -> here.clearOf(b, rooms, apart));
                 for (Face wall : Face.values()) {
-                    clear = clear && here.clearOf(wall, insideHmm);
+                    clear = clear && here.clearOf(wall, apart);
                 }
                 if (clear) {
                     out.add(here);
@@ -86,7 +86,7 @@ final class BruteWorld {
                 return false;
             }
             BruteBody here = alone(stack).get(0);
-            if (!placed.stream().allMatch(other -> here.clearOf(other, rooms))) {
+            if (!placed.stream().allMatch(other -> here.clearOf(other, rooms, apart))) {
                 return false;
             }
             placed.add(here);
@@ -97,12 +97,12 @@ final class BruteWorld {
     private boolean eachBodyAlone(BruteRun.Hanging stack) {
         List<BruteBody> all = stack.positions().stream().map(stack::at).toList();
         for (BruteBody body : bodies) {
-            if (all.stream().noneMatch(here -> here.clearOf(body, rooms))) {
+            if (all.stream().noneMatch(here -> here.clearOf(body, rooms, apart))) {
                 return false;
             }
         }
         for (Face wall : Face.values()) {
-            if (all.stream().noneMatch(here -> here.clearOf(wall, insideHmm))) {
+            if (all.stream().noneMatch(here -> here.clearOf(wall, apart))) {
                 return false;
             }
         }
@@ -114,7 +114,7 @@ final class BruteWorld {
             for (int j = 0; j < i; j++) {
                 List<BruteBody> ones = places(stacks.get(i), clearOfTheRest);
                 List<BruteBody> others = places(stacks.get(j), clearOfTheRest);
-                if (ones.stream().noneMatch(a -> others.stream().anyMatch(b -> a.clearOf(b, rooms)))) {
+                if (ones.stream().noneMatch(a -> others.stream().anyMatch(b -> a.clearOf(b, rooms, apart)))) {
                     return false;
                 }
             }

@@ -18,6 +18,12 @@ public enum Fault {
     WINDOW_KEEPS_SEATS,
     /** Rooms must not overlap rooms. */
     ROOM_WITH_ROOM,
+    /** Tight places are allowed whatever the brief says. */
+    TIGHT_ALLOWED,
+    /** How far an axis may be off is taken from the next one. */
+    SPREAD_OF_NEXT_AXIS,
+    /** A place is tight below 1.99 mm. */
+    TIGHT_OFF_BY_ONE,
     /** Takes a mod set to fit only if a maximal one above it does. */
     MONOTONE_FROM_ABOVE,
     /** Takes a set as needed if no set with one mod less fits. */

@@ -20,36 +20,43 @@ final class Ruler {
         return dimension.valueHmm();
     }
 
+    Len len(Dimension dimension) {
+        unknown |= dimension.isUnknown();
+        return Len.of(dimension);
+    }
+
+    /** Room that is kept free, as much as is said. */
+    Len kept(Dimension dimension) {
+        return Len.exact(hmm(dimension));
+    }
+
     boolean sawUnknown() {
         return unknown;
     }
 
     void box(Box box) {
-        int[] low = new int[3];
-        int[] high = new int[3];
+        Len[] from = new Len[3];
+        Len[] to = new Len[3];
         for (Axis axis : Axis.values()) {
-            int from = hmm(box.along(axis).from());
-            int to = hmm(box.along(axis).to());
-            low[Xyz.of(axis)] = Math.min(from, to);
-            high[Xyz.of(axis)] = Math.max(from, to);
+            from[Xyz.of(axis)] = len(box.along(axis).from());
+            to[Xyz.of(axis)] = len(box.along(axis).to());
         }
-        boxes.add(new BruteBox(low, high, false, 0));
+        boxes.add(BruteBox.of(from, to, BruteBox.NOWHERE, false, 0));
     }
 
     /** A box in a part's own frame: length from, to, width from, to, height from, to. */
-    void posed(Pose pose, boolean room, int... local) {
-        int[] low = new int[3];
-        int[] high = new int[3];
+    void posed(Pose pose, boolean room, Len... local) {
+        Len[] from = new Len[3];
+        Len[] to = new Len[3];
         Heading[] headings = {pose.length(), pose.width(), pose.height()};
         for (int i = 0; i < 3; i++) {
             Axis axis = headings[i].axis();
-            int corner = hmm(pose.corner().along(axis));
-            int one = corner + headings[i].sign() * local[2 * i];
-            int other = corner + headings[i].sign() * local[2 * i + 1];
-            low[Xyz.of(axis)] = Math.min(one, other);
-            high[Xyz.of(axis)] = Math.max(one, other);
+            Len corner = len(pose.corner().along(axis));
+            boolean up = headings[i].sign() > 0;
+            from[Xyz.of(axis)] = corner.plus(up ? local[2 * i] : local[2 * i].turned());
+            to[Xyz.of(axis)] = corner.plus(up ? local[2 * i + 1] : local[2 * i + 1].turned());
         }
-        boxes.add(new BruteBox(low, high, room, 0));
+        boxes.add(BruteBox.of(from, to, BruteBox.NOWHERE, room, 0));
     }
 
     BruteBody body(BruteBody.Sort sort, String id, List<Face> against, List<String> touches) {

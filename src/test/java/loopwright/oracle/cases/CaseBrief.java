@@ -18,7 +18,7 @@ final class CaseBrief {
 
     private CaseBrief() {}
 
-    static Brief draw(Dice dice, CaseParts parts, List<Mod> mods) {
+    static Brief draw(Dice dice, CaseParts parts, List<Mod> mods, boolean noTightPlaces) {
         List<String> drives = new ArrayList<>();
         for (int i = 0; i < parts.driveCount; i++) {
             drives.add("drive-a");
@@ -48,7 +48,7 @@ final class CaseBrief {
                 dice.chance(10) ? List.of(dice.oneOf(mods).id()) : List.of(),
                 dice.chance(15) ? Optional.of(dice.between(0, 3)) : Optional.empty(),
                 dice.chance(10) ? Optional.of(dice.between(1, 4)) : Optional.empty(),
-                false);
+                noTightPlaces);
         int headroom = dice.chance(3) ? 60 : 20;
         return new Brief(
                 "brief-g",

@@ -5,9 +5,11 @@ import static loopwright.oracle.cases.Dice.hmm;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import loopwright.catalog.Catalog;
 import loopwright.catalog.basis.Axis;
 import loopwright.catalog.basis.Face;
 import loopwright.catalog.basis.Pattern;
+import loopwright.catalog.brief.Brief;
 import loopwright.catalog.chassis.Chassis;
 import loopwright.catalog.chassis.Inside;
 import loopwright.catalog.chassis.Mod;
@@ -62,7 +64,9 @@ public final class CaseGenerator {
 
     private static final Pattern ONE_80 = new Pattern(1, 80);
 
+    private final PlusMinus plusMinus;
     private final Dice dice;
+    private final int gap;
     private final CaseParts parts;
     private final CaseShape shape;
     private final List<CaseMount> mounts = new ArrayList<>();
@@ -71,7 +75,9 @@ public final class CaseGenerator {
     private Pattern second = ONE_80;
 
     private CaseGenerator(long seed, Mode mode) {
-        dice = new Dice(seed, mode.scale, TAGS);
+        plusMinus = new PlusMinus(seed);
+        gap = plusMinus.gapHmm();
+        dice = new Dice(seed, mode.scale, TAGS, gap);
         parts = new CaseParts(dice);
         shape = dice.oneOf(List.of(
                 CaseShape.ROOF_FLOOR,
@@ -174,7 +180,9 @@ public final class CaseGenerator {
         Inside all = new Inside(inside.bay(), inside.obstructions, inside.removables, inside.places);
         Chassis chassis =
                 new Chassis("chassis-g", "chassis-g", Optional.empty(), CaseParts.BUY, shell, all, built, mods);
-        return new OracleCase(seed, parts.catalog(chassis), chassis, CaseBrief.draw(dice, parts, mods));
+        Catalog catalog = plusMinus.of(parts.catalog(chassis));
+        Brief brief = CaseBrief.draw(dice, parts, mods, plusMinus.refusesTight());
+        return new OracleCase(seed, catalog, catalog.chassis(chassis.id()), brief);
     }
 
     /** Fixes the zone's size and the centres from the reference stack. */
@@ -186,39 +194,39 @@ public final class CaseGenerator {
         int first = mounts.get(0).depthHmm(fanHmm, thick);
         int last = mounts.get(n - 1).depthHmm(fanHmm, thick);
         if (shape.isRow()) {
-            int depth = n * length + slack;
+            int depth = n * length + slack + (n + 1) * gap;
             int height = shape == CaseShape.ROOF_FLOOR
-                    ? first + last - dice.oneOf(List.of(500, 900, 900, dice.small(-5, 5)))
-                    : width + need + dice.small(0, 4);
+                    ? first + last + gap - dice.oneOf(List.of(500, 900, 900, dice.small(-5, 5)))
+                    : width + need + dice.small(0, 4) + 2 * gap;
             for (int i = 0; i < n; i++) {
                 CaseMount mount = mounts.get(i);
-                int from = i == n - 1 ? depth - length : i * length;
+                int from = i == n - 1 ? depth - length - gap : i * length + (i + 1) * gap;
                 mount.centreUHmm = from + half + dice.small(-1, 4) - (i == n - 1 ? dice.small(0, 4) : 0);
                 mount.centreVHmm = mount.face == Face.LEFT
-                        ? height - width / 2 - need - dice.small(0, 2)
-                        : width / 2 + need + dice.small(0, 2);
+                        ? height - width / 2 - need - dice.small(0, 2) - gap
+                        : width / 2 + need + dice.small(0, 2) + gap;
             }
-            return new CaseRoom(width + need, depth, height, dice);
+            return new CaseRoom(width + need + 2 * gap, depth, height, dice);
         }
         boolean beside = shape == CaseShape.ROOF_FRONT_BESIDE;
         boolean frontFirst = shape == CaseShape.FRONT_FLOOR;
         int upright = frontFirst ? first : last;
         int lying = frontFirst ? last : first;
         int less = beside ? dice.oneOf(List.of(300, 900)) : 0;
-        int depth = length + upright + dice.small(-3, 10) - less;
-        int height = length + lying + dice.small(-3, 10) - less;
+        int depth = length + upright + dice.small(-3, 10) - less + 2 * gap;
+        int height = length + lying + dice.small(-3, 10) - less + 2 * gap;
         for (int i = 0; i < n; i++) {
             CaseMount mount = mounts.get(i);
             Face pin = shape.pins.get(i);
             int full = mount.lengthwise == Axis.Y ? depth : height;
-            mount.centreUHmm = pin.isHigh() ? full - half - dice.small(-2, 4) : half + dice.small(-2, 4);
-            mount.centreVHmm = width / 2 + need + dice.small(0, 2);
+            mount.centreUHmm = pin.isHigh() ? full - half - dice.small(-2, 4) - gap : half + dice.small(-2, 4) + gap;
+            mount.centreVHmm = width / 2 + need + dice.small(0, 2) + gap;
             mount.longSideways = beside;
         }
         if (beside) {
             int at = dice.between(0, 1);
-            mounts.get(at).centreVHmm = width + slack + width / 2 + need - dice.small(0, 4);
+            mounts.get(at).centreVHmm = width + slack + width / 2 + need - dice.small(0, 4) + 2 * gap;
         }
-        return new CaseRoom((beside ? 2 * width + slack : width) + need, depth, height, dice);
+        return new CaseRoom((beside ? 2 * width + slack + gap : width) + need + 2 * gap, depth, height, dice);
     }
 }

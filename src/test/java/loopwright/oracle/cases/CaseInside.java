@@ -45,7 +45,7 @@ final class CaseInside {
                 plate(thin++, room.plate(shape.pins.get(i), mount.face, depthHmm, dice.small(1, 7)));
             }
             if (dice.chance(30)) {
-                plate(thin++, room.shelf(mount, mount.depthHmm(depthHmm, 0) + dice.small(-3, 12)));
+                plate(thin++, room.shelf(mount, mount.depthHmm(depthHmm, 0) + dice.small(-3, 12) + dice.gapHmm()));
             }
             Face pin = shape.pins.get(i) == Face.RIGHT ? Face.FRONT : shape.pins.get(i);
             brackets.add(new Inside.Obstruction(
@@ -54,12 +54,13 @@ final class CaseInside {
                     List.of(
                             dice.chance(60)
                                     ? room.plate(pin, mount.face, depthHmm, dice.small(2, 9))
-                                    : room.shelf(mount, mount.depthHmm(depthHmm, 0) - dice.small(-1, 4)))));
+                                    : room.shelf(
+                                            mount, mount.depthHmm(depthHmm, 0) - dice.small(-1, 4) + dice.gapHmm()))));
         }
-        x = dice.chance(30) ? room.zoneXHmm() + dice.small(0, 3) : room.zoneXHmm() + 2000;
+        x = dice.chance(30) ? room.zoneXHmm() + dice.small(0, 3) : room.zoneXHmm() + 2000 + dice.gapHmm();
         places();
         boardX = x;
-        x += upright ? 3400 : 5200;
+        x += (upright ? 3400 : 5200) + dice.gapHmm();
     }
 
     private void plate(int number, Box box) {
@@ -76,8 +77,8 @@ final class CaseInside {
     private void places() {
         cold("supply-1", List.of(Place.Holds.SFX, Place.Holds.ATX), 200, 2200, Optional.empty());
         if (dice.chance(50)) {
-            int y = room.depthHmm() - 3500 + dice.small(-5, 4);
-            cold("supply-2", List.of(Place.Holds.SFX), y, 2200, Optional.empty());
+            int y = room.depthHmm() - 3500 + dice.small(-5, 4) - dice.gapHmm();
+            cold("supply-2", List.of(Place.Holds.SFX), y - 2 * dice.gapHmm(), 2200, Optional.empty());
         }
         cold("pump-1", List.of(Place.Holds.PUMP, Place.Holds.PUMP_RESERVOIR), 100, 1600, Optional.empty());
         cold("res-1", List.of(Place.Holds.RESERVOIR), 100, 1600, Optional.empty());
@@ -105,22 +106,26 @@ final class CaseInside {
                 id,
                 id,
                 holds,
-                new Pose(CaseRoom.point(x, y, 100), Heading.REAR, Heading.RIGHT, Heading.UP),
+                new Pose(
+                        CaseRoom.point(x, y + 2 * dice.gapHmm(), 100 + 2 * dice.gapHmm()),
+                        Heading.REAR,
+                        Heading.RIGHT,
+                        Heading.UP),
                 cage,
                 List.of(),
                 List.of()));
-        x += takesX;
+        x += takesX + 2 * dice.gapHmm();
     }
 
     Inside.BoardBay bay() {
         int y = room.depthHmm() - 50;
         Pose pose = upright
                 ? new Pose(
-                        CaseRoom.point(boardX + 3200, y, room.heightHmm() - 300),
+                        CaseRoom.point(boardX + 3200, y, room.heightHmm() - 300 - dice.gapHmm()),
                         Heading.DOWN,
                         Heading.FRONT,
                         Heading.LEFT)
-                : new Pose(CaseRoom.point(boardX, y, 400), Heading.RIGHT, Heading.FRONT, Heading.UP);
+                : new Pose(CaseRoom.point(boardX, y, 400 + dice.gapHmm()), Heading.RIGHT, Heading.FRONT, Heading.UP);
         return new Inside.BoardBay(List.of(Board.BoardForm.MINI_ITX), pose, List.of(Face.REAR), List.of());
     }
 

@@ -49,9 +49,10 @@ record CaseRoom(int zoneXHmm, int depthHmm, int heightHmm, Dice dice) {
 
     /** A pose whose part sticks out of a wall by a little, in front of a mount's panel. */
     Pose through(Face pin, Face face, int stickOutHmm) {
-        int[] corner = {100, 200, 200};
+        int[] corner = {100 + dice.gapHmm(), 200 + dice.gapHmm(), 200 + dice.gapHmm()};
         Face beside = face.normal() == Axis.X ? Face.ROOF : face;
-        corner[index(beside.normal())] = beside.isHigh() ? full(beside.normal()) - 200 : 200;
+        corner[index(beside.normal())] =
+                beside.isHigh() ? full(beside.normal()) - 200 - dice.gapHmm() : 200 + dice.gapHmm();
         corner[index(pin.normal())] = pin.isHigh() ? full(pin.normal()) - stickOutHmm : stickOutHmm;
         return new Pose(
                 point(corner[0], corner[1], corner[2]),

@@ -9,17 +9,24 @@ final class Dice {
     private final SplittableRandom random;
     private final int scale;
     private final String unknownTag;
+    private final int gapHmm;
 
     /**
      * Starts the dice of a case.
      *
      * @param scale how many hundredths a small difference of one is: 1 for tiny cases
+     * @param gapHmm how far apart things are drawn
      */
-    Dice(long seed, int scale, List<String> tags) {
+    Dice(long seed, int scale, List<String> tags, int gapHmm) {
+        this.gapHmm = gapHmm;
         this.random = new SplittableRandom(seed * 7919 + scale);
         this.scale = scale;
         String tag = tags.get(between(0, tags.size() - 1));
         this.unknownTag = chance(8) ? tag : "none";
+    }
+
+    int gapHmm() {
+        return gapHmm;
     }
 
     int between(int from, int to) {

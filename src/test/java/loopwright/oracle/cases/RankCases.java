@@ -27,7 +27,7 @@ public final class RankCases {
     private final OracleCase base;
 
     private RankCases(long seed) {
-        dice = new Dice(seed + 1_000_003, 1, List.of("none"));
+        dice = new Dice(seed + 1_000_003, 1, List.of("none"), 0);
         base = CaseGenerator.generate(seed, CaseGenerator.Mode.TINY);
     }
 
@@ -39,7 +39,8 @@ public final class RankCases {
     private OracleCase draw(long seed) {
         RankPhysics physics = new RankPhysics(dice);
         Chassis chassis = chassis();
-        RankParts parts = new RankParts(dice, chassis.mounts().size() + (physics.isParallel() ? 1 : 0));
+        RankParts parts = new RankParts(
+                dice, new PlusMinus(seed + 1_000_003), chassis.mounts().size() + (physics.isParallel() ? 1 : 0));
         TreeMap<String, Part> all = new TreeMap<>();
         base.catalog().parts().values().stream()
                 .filter(p -> !(p instanceof Chassis))

@@ -21,6 +21,7 @@ import loopwright.testing.SmallParts;
 /** Parts with drawn prices, and more parts that measure the same but cost, cool or sound otherwise. */
 final class RankParts {
     private final Dice dice;
+    private final PlusMinus plusMinus;
     private final List<Part> all = new ArrayList<>();
 
     /** How many more parts than one of each there may be. */
@@ -30,8 +31,9 @@ final class RankParts {
     private final boolean middlePorts;
 
     /** Parts; the larger the rest of the case, the fewer more than the least, as every combination is walked. */
-    RankParts(Dice dice, int size) {
+    RankParts(Dice dice, PlusMinus plusMinus, int size) {
         this.dice = dice;
+        this.plusMinus = plusMinus;
         this.spare = Math.max(0, 4 - size);
         this.middlePorts = dice.chance(25);
     }
@@ -47,11 +49,11 @@ final class RankParts {
 
     void offer(Part part) {
         if (part instanceof Radiator radiator) {
-            repeat(n -> all.add(radiator(radiator, n)));
+            repeat(n -> add(n, radiator(radiator, n)));
         } else if (part instanceof Fan fan) {
-            repeat(n -> all.add(fan(fan, n)));
+            repeat(n -> add(n, fan(fan, n)));
         } else if (part instanceof Pump pump) {
-            repeat(n -> all.add(pump(pump, n)));
+            repeat(n -> add(n, pump(pump, n)));
         } else if (part instanceof Supply s) {
             all.add(new Supply(
                     s.id(), s.id(), s.variantOf(), buy(dice), s.form(), s.body(), s.plugRoomMm(), output(s.output())));
@@ -88,6 +90,11 @@ final class RankParts {
         for (int n = 0; n < times; n++) {
             each.accept(n);
         }
+    }
+
+    /** A part more than the least measures the same, but may be off by something else. */
+    private void add(int number, Part part) {
+        all.add(number == 0 ? part : plusMinus.of(Part.class, part));
     }
 
     private static String id(Part part, int number) {

@@ -3,7 +3,6 @@ package loopwright.oracle.choco;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import loopwright.catalog.basis.Axis;
 import loopwright.catalog.basis.Face;
@@ -13,12 +12,12 @@ import org.chocosolver.solver.variables.IntVar;
 /** Keeps stacks apart from walls, from what stands, and from each other: one disjunction for each pair of boxes. */
 final class CApart {
     private final CLogic logic;
-    private final Map<Axis, Integer> inside;
+    private final CBeyond beyond;
     private final Set<List<Object>> posted = new HashSet<>();
 
-    CApart(CLogic logic, Map<Axis, Integer> inside) {
+    CApart(CLogic logic, CBeyond beyond) {
         this.logic = logic;
-        this.inside = inside;
+        this.beyond = beyond;
     }
 
     void fromWalls(CMount at, CBody stack) {
@@ -29,8 +28,21 @@ final class CApart {
                 }
                 Axis axis = wall.normal();
                 BoolVar clear = wall.isHigh()
-                        ? before(at, axis, box.to(axis) + box.needHmm(), inside.get(axis))
-                        : after(at, axis, box.from(axis) - box.needHmm(), 0);
+                        ? before(
+                                at,
+                                axis,
+                                box.to(axis)
+                                        + box.needHmm()
+                                        + beyond.toHighWall(
+                                                axis, box.along(axis).to()),
+                                beyond.inside().get(axis).valueHmm())
+                        : after(
+                                at,
+                                axis,
+                                box.from(axis)
+                                        - box.needHmm()
+                                        - beyond.toLowWall(axis, box.along(axis).from()),
+                                0);
                 logic.rule(stack.when, List.of(clear));
             }
         }
@@ -65,8 +77,12 @@ final class CApart {
                 int need = Math.max(a.needHmm(), b.needHmm());
                 List<BoolVar> ways = new ArrayList<>();
                 for (Axis axis : Axis.values()) {
-                    ways.add(after(at, axis, a.from(axis) - need, b.to(axis)));
-                    ways.add(before(at, axis, a.to(axis) + need, b.from(axis)));
+                    CBox.Ends ea = a.along(axis);
+                    CBox.Ends eb = b.along(axis);
+                    int past = need + beyond.between(axis, ea.from(), eb.to());
+                    int ahead = need + beyond.between(axis, eb.from(), ea.to());
+                    ways.add(after(at, axis, a.from(axis) - past, b.to(axis)));
+                    ways.add(before(at, axis, a.to(axis) + ahead, b.from(axis)));
                 }
                 logic.rule(when, ways);
             }
@@ -84,8 +100,10 @@ final class CApart {
                 int need = Math.max(a.needHmm(), b.needHmm());
                 List<BoolVar> ways = new ArrayList<>();
                 for (Axis axis : Axis.values()) {
-                    ways.add(beyond(atA, a.from(axis), atB, b.to(axis), axis, need));
-                    ways.add(beyond(atB, b.from(axis), atA, a.to(axis), axis, need));
+                    CBox.Ends ea = a.along(axis);
+                    CBox.Ends eb = b.along(axis);
+                    ways.add(beyond(atA, ea.from(), atB, eb.to(), axis, need));
+                    ways.add(beyond(atB, eb.from(), atA, ea.to(), axis, need));
                 }
                 if (posted.add(List.of(when, ways))) {
                     logic.rule(when, ways);
@@ -95,10 +113,10 @@ final class CApart {
     }
 
     /** Whether the low edge of one stack's box is past the high edge of the other's by the need. */
-    private BoolVar beyond(CMount one, int low, CMount other, int high, Axis axis, int need) {
+    private BoolVar beyond(CMount one, CEdge low, CMount other, CEdge high, Axis axis, int need) {
         IntVar mine = moves(one, axis);
         IntVar theirs = moves(other, axis);
-        int gap = high + need - low;
+        int gap = high.at() + need + beyond.between(axis, low, high) - low.at();
         if (mine.isAConstant() && theirs.isAConstant()) {
             return logic.constant(mine.getValue() - theirs.getValue() >= gap);
         }

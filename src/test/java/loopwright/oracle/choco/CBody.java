@@ -36,6 +36,16 @@ final class CBody {
         return dimension.valueHmm();
     }
 
+    CEdge edge(Dimension dimension) {
+        mm(dimension);
+        return CEdge.of(dimension);
+    }
+
+    /** Room that somebody decided to keep free: as much as it says. */
+    CEdge kept(Dimension dimension) {
+        return CEdge.sharp(mm(dimension));
+    }
+
     CBody chassisBoxes(Inside.Obstruction obstruction) {
         obstruction.boxes().forEach(this::chassisBox);
         return this;
@@ -46,7 +56,7 @@ final class CBody {
     }
 
     private CBox.Ends ends(loopwright.catalog.basis.Span span) {
-        return CBox.Ends.sorted(mm(span.from()), mm(span.to()));
+        return CBox.Ends.sorted(edge(span.from()), edge(span.to()));
     }
 
     /** Adds a box given in a part's frame. */
@@ -60,8 +70,8 @@ final class CBody {
         boolean isWidth = pose.width().axis() == axis;
         CBox.Ends local = isLength ? l : isWidth ? w : h;
         int sign = (isLength ? pose.length() : isWidth ? pose.width() : pose.height()).sign();
-        int corner = mm(pose.corner().along(axis));
-        return CBox.Ends.sorted(corner + sign * local.from(), corner + sign * local.to());
+        CEdge corner = edge(pose.corner().along(axis));
+        return CBox.Ends.sorted(corner.and(sign, local.from()), corner.and(sign, local.to()));
     }
 
     /** Whether the two may interpenetrate as far as the rules care. */
@@ -73,34 +83,42 @@ final class CBody {
                 || (ofChassis() && other.touches.contains(chassisId));
     }
 
-    boolean clash(CBody other) {
+    boolean clash(CBody other, CBeyond beyond) {
         if (ignores(other)) {
             return false;
         }
-        return boxes.stream().anyMatch(a -> other.boxes.stream().anyMatch(b -> clash(a, b)));
+        return boxes.stream().anyMatch(a -> other.boxes.stream().anyMatch(b -> clash(a, b, beyond)));
     }
 
-    private static boolean clash(CBox a, CBox b) {
+    private static boolean clash(CBox a, CBox b, CBeyond beyond) {
         if (a.room() && b.room()) {
             return false;
         }
         int need = Math.max(a.needHmm(), b.needHmm());
         for (Axis axis : Axis.values()) {
-            if (a.from(axis) - b.to(axis) >= need || b.from(axis) - a.to(axis) >= need) {
+            CBox.Ends ea = a.along(axis);
+            CBox.Ends eb = b.along(axis);
+            if (a.from(axis) - b.to(axis) >= need + beyond.between(axis, ea.from(), eb.to())
+                    || b.from(axis) - a.to(axis) >= need + beyond.between(axis, eb.from(), ea.to())) {
                 return false;
             }
         }
         return true;
     }
 
-    boolean pokesOut(java.util.Map<Axis, Integer> insideHmm) {
+    boolean pokesOut(CBeyond beyond) {
         if (ofChassis()) {
             return false;
         }
         for (Face wall : Face.values()) {
             for (CBox box : boxes) {
-                int gap =
-                        wall.isHigh() ? insideHmm.get(wall.normal()) - box.to(wall.normal()) : box.from(wall.normal());
+                Axis axis = wall.normal();
+                int gap = wall.isHigh()
+                        ? beyond.inside().get(axis).valueHmm()
+                                - box.to(axis)
+                                - beyond.toHighWall(axis, box.along(axis).to())
+                        : box.from(axis)
+                                - beyond.toLowWall(axis, box.along(axis).from());
                 if (!against.contains(wall) && gap < box.needHmm()) {
                     return true;
                 }

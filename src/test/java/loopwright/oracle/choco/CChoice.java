@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import loopwright.catalog.Catalog;
 import loopwright.catalog.basis.Pose;
 import loopwright.catalog.basis.SizeMm;
+import loopwright.catalog.basis.Span;
 import loopwright.catalog.brief.Brief;
 import loopwright.catalog.brief.Choice;
 import loopwright.catalog.chassis.Inside;
@@ -269,56 +270,64 @@ final class CChoice {
         Pose bay = inside.board().pose();
         for (Standards.BoardOutline outline : catalog.standards().boards()) {
             if (outline.form() == board.form()) {
+                CEdge down = body.edge(catalog.practice().room().boardThicknessMm());
                 body.local(
                         bay,
-                        new Ends(0, body.mm(outline.lengthMm())),
-                        new Ends(0, body.mm(outline.widthMm())),
-                        new Ends(-body.mm(catalog.practice().room().boardThicknessMm()), 0),
+                        new Ends(CEdge.ORIGIN, body.edge(outline.lengthMm())),
+                        new Ends(CEdge.ORIGIN, body.edge(outline.widthMm())),
+                        new Ends(down.negative(), CEdge.ORIGIN),
                         false);
             }
         }
         for (Board.Zone zone : board.zones()) {
+            java.util.function.Function<Span, Ends> read = zone.room()
+                    ? span -> new Ends(body.kept(span.from()), body.kept(span.to()))
+                    : span -> ends(body, span);
             body.local(
                     bay,
-                    ends(body, zone.lengthMm()),
-                    ends(body, zone.widthMm()),
-                    ends(body, zone.heightMm()),
+                    read.apply(zone.lengthMm()),
+                    read.apply(zone.widthMm()),
+                    read.apply(zone.heightMm()),
                     zone.room());
         }
     }
 
-    private static Ends ends(CBody body, loopwright.catalog.basis.Span span) {
-        return new Ends(body.mm(span.from()), body.mm(span.to()));
+    private static Ends ends(CBody body, Span span) {
+        return new Ends(body.edge(span.from()), body.edge(span.to()));
     }
 
     private void memory(Board board, Memory kit, CBody body) {
         Board.MemoryBank bank = board.sockets().memory();
-        Ends up = new Ends(0, body.mm(kit.heightMm()));
+        Ends up = new Ends(CEdge.ORIGIN, body.edge(kit.heightMm()));
         body.local(inside.board().pose(), ends(body, bank.lengthMm()), ends(body, bank.widthMm()), up, false);
     }
 
     private void block(Board board, Block block, CBody body) {
-        int l = body.mm(board.sockets().processorLengthMm());
-        int w = body.mm(board.sockets().processorWidthMm());
-        int dl = body.mm(block.body().lengthMm()) / 2;
-        int dw = body.mm(block.body().widthMm()) / 2;
-        int top = body.mm(block.body().heightMm());
-        Ends along = new Ends(l - dl, l + dl);
-        Ends across = new Ends(w - dw, w + dw);
-        body.local(inside.board().pose(), along, across, new Ends(0, top), false);
-        body.local(inside.board().pose(), along, across, new Ends(top, top + body.mm(block.portRoomMm())), true);
+        CEdge l = body.edge(board.sockets().processorLengthMm());
+        CEdge w = body.edge(board.sockets().processorWidthMm());
+        body.mm(block.body().lengthMm());
+        body.mm(block.body().widthMm());
+        CEdge dl = CEdge.halfOf(block.body().lengthMm());
+        CEdge dw = CEdge.halfOf(block.body().widthMm());
+        CEdge top = body.edge(block.body().heightMm());
+        Ends along = new Ends(l.less(dl), l.and(dl));
+        Ends across = new Ends(w.less(dw), w.and(dw));
+        body.local(inside.board().pose(), along, across, new Ends(CEdge.ORIGIN, top), false);
+        Ends over = new Ends(top, top.and(body.kept(block.portRoomMm())));
+        body.local(inside.board().pose(), along, across, over, true);
     }
 
     private void card(Board board, GraphicsCard card, CBody body) {
-        int slot = body.mm(board.sockets().slotLengthMm());
-        Ends thick = new Ends(slot, slot + body.mm(card.body().thicknessMm()));
-        int far = body.mm(card.body().lengthMm());
-        int high = body.mm(card.body().heightMm());
-        int room = body.mm(card.body().topRoomMm());
-        body.local(inside.board().pose(), thick, new Ends(0, far), new Ends(0, high), false);
-        if (room > 0) {
-            Ends end = new Ends(far - body.mm(card.body().topRoomLengthMm()), far);
-            body.local(inside.board().pose(), thick, end, new Ends(high, high + room), true);
+        CEdge slot = body.edge(board.sockets().slotLengthMm());
+        Ends thick = new Ends(slot, slot.and(body.edge(card.body().thicknessMm())));
+        CEdge far = body.edge(card.body().lengthMm());
+        CEdge high = body.edge(card.body().heightMm());
+        CEdge room = body.kept(card.body().topRoomMm());
+        Ends up = new Ends(CEdge.ORIGIN, high);
+        body.local(inside.board().pose(), thick, new Ends(CEdge.ORIGIN, far), up, false);
+        if (room.at() > 0) {
+            Ends end = new Ends(far.less(body.kept(card.body().topRoomLengthMm())), far);
+            body.local(inside.board().pose(), thick, end, new Ends(high, high.and(room)), true);
         }
     }
 
@@ -352,11 +361,11 @@ final class CChoice {
                 }
                 CBody body = new CBody(when, "", false).may(place.against(), place.touches());
                 SizeMm s = size.apply(parts.get(i));
-                int far = body.mm(s.lengthMm());
-                Ends wide = new Ends(0, body.mm(s.widthMm()));
-                Ends high = new Ends(0, body.mm(s.heightMm()));
-                body.local(place.pose(), new Ends(0, far), wide, high, false);
-                int end = far + body.mm(room.apply(parts.get(i)));
+                CEdge far = body.edge(s.lengthMm());
+                Ends wide = new Ends(CEdge.ORIGIN, body.edge(s.widthMm()));
+                Ends high = new Ends(CEdge.ORIGIN, body.edge(s.heightMm()));
+                body.local(place.pose(), new Ends(CEdge.ORIGIN, far), wide, high, false);
+                CEdge end = far.and(body.kept(room.apply(parts.get(i))));
                 body.local(place.pose(), new Ends(far, end), wide, high, true);
                 bodies.add(body);
             }

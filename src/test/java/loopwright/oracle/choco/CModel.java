@@ -18,6 +18,7 @@ import loopwright.catalog.chassis.Mount;
 import loopwright.oracle.LayoutText;
 import loopwright.oracle.ModSetOrder;
 import loopwright.oracle.OracleCase;
+import loopwright.quantity.Dimension;
 import org.chocosolver.solver.constraints.Constraint;
 import org.chocosolver.solver.search.strategy.Search;
 import org.chocosolver.solver.search.strategy.assignments.DecisionOperatorFactory;
@@ -50,12 +51,13 @@ final class CModel {
         choices = choice.decisions;
         standing.addAll(choice.bodies);
         chassisBodies();
-        Map<Axis, Integer> inside = new EnumMap<>(Axis.class);
-        inside.put(Axis.X, chassis.shell().interior().widthMm().valueHmm());
-        inside.put(Axis.Y, chassis.shell().interior().depthMm().valueHmm());
-        inside.put(Axis.Z, chassis.shell().interior().heightMm().valueHmm());
-        standing(inside);
-        hanging(inside);
+        Map<Axis, Dimension> inside = new EnumMap<>(Axis.class);
+        inside.put(Axis.X, chassis.shell().interior().widthMm());
+        inside.put(Axis.Y, chassis.shell().interior().depthMm());
+        inside.put(Axis.Z, chassis.shell().interior().heightMm());
+        CBeyond beyond = new CBeyond(question.brief().limits().mods().noTightPlaces(), inside);
+        standing(beyond);
+        hanging(beyond);
     }
 
     private void modSets() {
@@ -119,16 +121,16 @@ final class CModel {
         }
     }
 
-    private void standing(Map<Axis, Integer> inside) {
+    private void standing(CBeyond beyond) {
         for (int i = 0; i < standing.size(); i++) {
             CBody a = standing.get(i);
             boolean unknown = a.unknown && !allowUnknown;
             leftOut |= unknown;
-            if (unknown || a.pokesOut(inside)) {
+            if (unknown || a.pokesOut(beyond)) {
                 logic.rule(a.when, List.of());
             }
             for (int j = 0; j < i; j++) {
-                if (a.clash(standing.get(j))) {
+                if (a.clash(standing.get(j), beyond)) {
                     logic.rule(both(a, standing.get(j)), List.of());
                 }
             }
@@ -141,8 +143,8 @@ final class CModel {
         return out;
     }
 
-    private void hanging(Map<Axis, Integer> inside) {
-        CApart apart = new CApart(logic, inside);
+    private void hanging(CBeyond beyond) {
+        CApart apart = new CApart(logic, beyond);
         List<List<CBody>> stacks = new ArrayList<>();
         List<BoolVar> any = new ArrayList<>();
         for (Mount mount : chassis.mounts()) {
@@ -163,7 +165,7 @@ final class CModel {
                                 when,
                                 mount,
                                 face,
-                                inside.get(face.normal()),
+                                beyond.inside().get(face.normal()).valueHmm(),
                                 question.catalog().practice().room());
                 here.add(body);
                 if (body.unknown && !allowUnknown) {

@@ -14,6 +14,7 @@ import loopwright.catalog.part.Radiator;
 import loopwright.catalog.standard.Practice;
 import loopwright.oracle.LayoutText;
 import loopwright.oracle.OracleCase;
+import loopwright.quantity.Dimension;
 import org.chocosolver.solver.variables.BoolVar;
 
 /** What can hang on a mount: layers as letters outside in, before {@code |} in the cover, F fans, R radiator. */
@@ -44,7 +45,7 @@ record CShape(String arrangement, String layers, Radiator radiator, Fan fan, boo
                     LAYERS.forEach((name, layers) -> {
                         for (boolean high : List.of(false, true)) {
                             CShape shape = new CShape(name, layers, r, f, high);
-                            out.putIfAbsent(shape.sameAs(), shape);
+                            out.merge(shape.sameAs(), shape, CShape::orLessSure);
                         }
                     });
                 }
@@ -69,6 +70,59 @@ record CShape(String arrangement, String layers, Radiator radiator, Fan fan, boo
             out.add(p.asideMm().isUnknown());
         }
         return out;
+    }
+
+    /** This shape, each of whose dimensions may be off by as much as the other's where that is more. */
+    private CShape orLessSure(CShape other) {
+        Radiator.Body a = radiator.body();
+        Radiator.Body b = other.radiator.body();
+        List<Radiator.Port> ports = new ArrayList<>();
+        List<Radiator.Port> spare = new ArrayList<>(other.radiator.ports().at());
+        for (Radiator.Port port : radiator.ports().at()) {
+            Radiator.Port twin =
+                    spare.stream().filter(p -> same(p, port)).findFirst().orElseThrow();
+            spare.remove(twin);
+            ports.add(new Radiator.Port(
+                    port.face(),
+                    wider(port.fromFanAreaMm(), twin.fromFanAreaMm()),
+                    wider(port.asideMm(), twin.asideMm())));
+        }
+        Radiator both = new Radiator(
+                radiator.id(),
+                radiator.title(),
+                radiator.variantOf(),
+                radiator.buy(),
+                radiator.pattern(),
+                new Radiator.Body(
+                        wider(a.widthMm(), b.widthMm()),
+                        wider(a.thicknessMm(), b.thicknessMm()),
+                        wider(a.portOverhangMm(), b.portOverhangMm()),
+                        wider(a.blankOverhangMm(), b.blankOverhangMm()),
+                        a.seat(),
+                        a.massG()),
+                new Radiator.Ports(ports, radiator.ports().metal()),
+                radiator.core());
+        Fan.Frame frame = fan.frame();
+        Dimension thick = wider(frame.thicknessMm(), other.fan.frame().thicknessMm());
+        Fan wideFan = new Fan(
+                fan.id(),
+                fan.title(),
+                fan.variantOf(),
+                fan.buy(),
+                new Fan.Frame(frame.sizeMm(), thick, frame.massG()),
+                fan.air(),
+                fan.electric());
+        return new CShape(arrangement, layers, both, wideFan, atHigh);
+    }
+
+    private static boolean same(Radiator.Port a, Radiator.Port b) {
+        return a.face() == b.face()
+                && a.fromFanAreaMm().valueHmm() == b.fromFanAreaMm().valueHmm()
+                && a.asideMm().valueHmm() == b.asideMm().valueHmm();
+    }
+
+    private static Dimension wider(Dimension a, Dimension b) {
+        return a.plusMinusHmm() >= b.plusMinusHmm() ? a : b;
     }
 
     boolean inCover() {
@@ -102,60 +156,77 @@ record CShape(String arrangement, String layers, Radiator radiator, Fan fan, boo
     CBody body(List<BoolVar> when, Mount mount, Face face, int fullHmm, Practice.Room room) {
         CBody out = new CBody(when, "", false).may(List.of(face), mount.touches());
         CStackFrame frame = new CStackFrame(out, mount, face, fullHmm);
-        int half = fansHmm() / 2;
-        int fanHalf = radiator.pattern().sizeMm() * 50;
-        int port = out.mm(radiator.body().portOverhangMm());
-        int blank = out.mm(radiator.body().blankOverhangMm());
-        int wide = out.mm(radiator.body().widthMm()) / 2;
-        int lowEnd = -half - (atHigh ? blank : port);
-        int highEnd = half + (atHigh ? port : blank);
-        int fanThick = out.mm(fan.frame().thicknessMm());
-        int thick = out.mm(radiator.body().thicknessMm());
-        int r = room.fittingRadiusMm().valueHmm();
-        int reach = room.portRoomMm().valueHmm();
-        int depth = mount.gasket().map(g -> out.mm(g.squeezedMm())).orElse(0);
+        CEdge half = CEdge.sharp(fansHmm() / 2);
+        CEdge fanHalf = CEdge.sharp(radiator.pattern().sizeMm() * 50);
+        CEdge port = out.edge(radiator.body().portOverhangMm());
+        CEdge blank = out.edge(radiator.body().blankOverhangMm());
+        out.mm(radiator.body().widthMm());
+        CEdge wide = CEdge.halfOf(radiator.body().widthMm());
+        CEdge lowEnd = half.and(atHigh ? blank : port).negative();
+        CEdge highEnd = half.and(atHigh ? port : blank);
+        CEdge fanThick = out.edge(fan.frame().thicknessMm());
+        CEdge thick = out.edge(radiator.body().thicknessMm());
+        CEdge r = CEdge.sharp(room.fittingRadiusMm().valueHmm());
+        CEdge reach = CEdge.sharp(room.portRoomMm().valueHmm());
+        CEdge depth = mount.gasket().map(g -> out.edge(g.squeezedMm())).orElse(CEdge.ORIGIN);
         boolean insideNow = false;
         for (int i = 0; i < layers.length(); i++) {
             char layer = layers.charAt(i);
             if (layer == '|') {
                 insideNow = true;
             } else if (layer == 'F' && insideNow) {
+                CEdge from = depth;
+                depth = depth.and(fanThick);
                 frame.box(
-                        -half,
-                        half,
-                        -fanHalf,
-                        fanHalf,
-                        depth,
-                        depth + fanThick,
+                        new CBox.Ends(half.negative(), half),
+                        new CBox.Ends(fanHalf.negative(), fanHalf),
+                        new CBox.Ends(from, depth),
                         false,
                         room.fanNeedMm().valueHmm());
-                depth += fanThick;
             } else if (layer == 'R' && insideNow) {
-                frame.box(lowEnd, highEnd, -wide, wide, depth, depth + thick, false, 0);
-                int middle = depth + thick / 2;
+                CEdge from = depth;
+                depth = depth.and(thick);
+                frame.box(
+                        new CBox.Ends(lowEnd, highEnd),
+                        new CBox.Ends(wide.negative(), wide),
+                        new CBox.Ends(from, depth),
+                        false,
+                        0);
+                CEdge middle = from.and(CEdge.halfOf(radiator.body().thicknessMm()));
                 for (Radiator.Port p : radiator.ports().at()) {
                     if (p.face() == Radiator.PortFace.END) {
-                        int v = out.mm(p.asideMm());
-                        int u = atHigh ? highEnd : lowEnd - reach;
-                        frame.box(u, u + reach, v - r, v + r, middle - r, middle + r, true, 0);
+                        CEdge v = out.edge(p.asideMm());
+                        CBox.Ends beyondTank = atHigh
+                                ? new CBox.Ends(highEnd, highEnd.and(reach))
+                                : new CBox.Ends(lowEnd.less(reach), lowEnd);
+                        frame.box(
+                                beyondTank,
+                                new CBox.Ends(v.less(r), v.and(r)),
+                                new CBox.Ends(middle.less(r), middle.and(r)),
+                                true,
+                                0);
                     }
                 }
-                depth += thick;
                 broad(out, frame, half, depth, r, reach);
             } else if (layer == 'R') {
-                broad(out, frame, half, 0, r, reach);
+                broad(out, frame, half, CEdge.ORIGIN, r, reach);
             }
         }
         return out;
     }
 
-    private void broad(CBody out, CStackFrame frame, int half, int depth, int r, int reach) {
+    private void broad(CBody out, CStackFrame frame, CEdge half, CEdge depth, CEdge r, CEdge reach) {
         for (Radiator.Port p : radiator.ports().at()) {
             if (p.face() == Radiator.PortFace.BROAD) {
-                int c = half + out.mm(p.fromFanAreaMm());
-                int u = atHigh ? c : -c;
-                int v = out.mm(p.asideMm());
-                frame.box(u - r, u + r, v - r, v + r, depth, depth + reach, true, 0);
+                CEdge c = half.and(out.edge(p.fromFanAreaMm()));
+                CEdge u = atHigh ? c : c.negative();
+                CEdge v = out.edge(p.asideMm());
+                frame.box(
+                        new CBox.Ends(u.less(r), u.and(r)),
+                        new CBox.Ends(v.less(r), v.and(r)),
+                        new CBox.Ends(depth, depth.and(reach)),
+                        true,
+                        0);
             }
         }
     }
@@ -166,15 +237,15 @@ record CShape(String arrangement, String layers, Radiator radiator, Fan fan, boo
         private final Axis along;
         private final Axis across;
         private final Face face;
-        private final int seat;
+        private final CEdge seat;
 
         CStackFrame(CBody out, Mount mount, Face face, int fullHmm) {
             this.out = out;
             this.along = mount.lengthwise();
             this.across = across(mount, face);
             this.face = face;
-            int inset = out.mm(mount.insetMm());
-            this.seat = face.isHigh() ? fullHmm - inset : inset;
+            CEdge inset = out.edge(mount.insetMm());
+            this.seat = face.isHigh() ? new CEdge(fullHmm, List.of(), true).less(inset) : inset;
         }
 
         static Axis across(Mount mount, Face face) {
@@ -184,11 +255,9 @@ record CShape(String arrangement, String layers, Radiator radiator, Fan fan, boo
                     .orElseThrow();
         }
 
-        void box(int u0, int u1, int v0, int v1, int d0, int d1, boolean room, int need) {
+        void box(CBox.Ends u, CBox.Ends v, CBox.Ends d, boolean room, int need) {
             int sign = face.isHigh() ? -1 : 1;
-            CBox.Ends depth = CBox.Ends.sorted(seat + sign * d0, seat + sign * d1);
-            CBox.Ends u = new CBox.Ends(u0, u1);
-            CBox.Ends v = new CBox.Ends(v0, v1);
+            CBox.Ends depth = CBox.Ends.sorted(seat.and(sign, d.from()), seat.and(sign, d.to()));
             out.boxes.add(
                     CBox.of(end(Axis.X, u, v, depth), end(Axis.Y, u, v, depth), end(Axis.Z, u, v, depth), room, need));
         }

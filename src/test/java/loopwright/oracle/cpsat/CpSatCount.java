@@ -16,6 +16,7 @@ import loopwright.catalog.chassis.Mount;
 import loopwright.catalog.chassis.Panel;
 import loopwright.oracle.LayoutText;
 import loopwright.oracle.OracleCase;
+import loopwright.quantity.Dimension;
 
 /**
  * Counts layouts that fit with OR-Tools CP-SAT: solves, writes down the layout, forbids it, and solves again.
@@ -130,10 +131,15 @@ public final class CpSatCount {
                 IntVar move = moves.get(axis);
                 boolean freeLow = body.free.contains(WALLS_LOW.get(axis));
                 boolean freeHigh = body.free.contains(WALLS_HIGH.get(axis));
-                long low = freeLow ? low(move) : box.needHmm() - box.low().get(axis);
+                long low = freeLow
+                        ? low(move)
+                        : box.needHmm() + spare(box, axis, false) - box.low().get(axis);
                 long high = freeHigh
                         ? high(move)
-                        : insideHmm.get(axis) - box.needHmm() - box.high().get(axis);
+                        : insideHmm.get(axis)
+                                - box.needHmm()
+                                - spare(box, axis, true)
+                                - box.high().get(axis);
                 if (low > high || low > high(move) || high < low(move)) {
                     facts.rule(body.when, List.of());
                 } else if (low > low(move) || high < high(move)) {
@@ -141,6 +147,28 @@ public final class CpSatCount {
                 }
             }
         }
+    }
+
+    /** What a wall asks of a box beyond its need. */
+    private int spare(SatBody.SatBox box, int axis, boolean highWall) {
+        boolean sizeCounts = highWall != (box.doubt().hungAxis() == axis);
+        return spare((highWall ? box.doubt().high() : box.doubt().low()).get(axis), sizeCounts, axis);
+    }
+
+    /** What is asked beyond the need where one box is past the other. */
+    private int spare(SatBody.SatBox past, SatBody.SatBox before, int axis) {
+        boolean sizeCounts = (past.doubt().hungAxis() == axis) ^ (before.doubt().hungAxis() == axis);
+        return spare(past.doubt().low().get(axis) + before.doubt().high().get(axis), sizeCounts, axis);
+    }
+
+    private int spare(int halves, boolean sizeCounts, int axis) {
+        if (!question.brief().limits().mods().noTightPlaces()) {
+            return 0;
+        }
+        var interior = question.chassis().shell().interior();
+        Dimension size = List.of(interior.widthMm(), interior.depthMm(), interior.heightMm())
+                .get(axis);
+        return Math.max(200, (halves + (sizeCounts ? 2 * size.plusMinusHmm() : 0) + 1) / 2);
     }
 
     private static long low(IntVar variable) {
@@ -166,8 +194,14 @@ public final class CpSatCount {
                 int need = Math.max(a.needHmm(), b.needHmm());
                 boolean always = false;
                 for (int axis = 0; axis < 3; axis++) {
-                    int pastB = b.high().get(axis) + need - a.low().get(axis);
-                    int pastA = a.high().get(axis) + need - b.low().get(axis);
+                    int pastB = b.high().get(axis)
+                            + need
+                            + spare(a, b, axis)
+                            - a.low().get(axis);
+                    int pastA = a.high().get(axis)
+                            + need
+                            + spare(b, a, axis)
+                            - b.low().get(axis);
                     IntVar mine = movesOne.get(axis);
                     IntVar theirs = movesOther.get(axis);
                     always |= way(mine, theirs, pastB, ways) || way(theirs, mine, pastA, ways);

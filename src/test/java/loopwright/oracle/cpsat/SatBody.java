@@ -13,7 +13,7 @@ import loopwright.quantity.Dimension;
 /** Boxes of a body as six numbers each (low and high of x, y, z), there when all of its literals hold. */
 final class SatBody {
     /** One box; {@code low} and {@code high} hold x, y, z in hundredths of a millimetre. */
-    record SatBox(List<Integer> low, List<Integer> high, boolean room, int needHmm) {}
+    record SatBox(List<Integer> low, List<Integer> high, Doubt doubt, boolean room, int needHmm) {}
 
     final List<Literal> when;
     final String group;
@@ -41,15 +41,24 @@ final class SatBody {
     void fixed(Box box) {
         List<Integer> low = new ArrayList<>();
         List<Integer> high = new ArrayList<>();
+        List<Integer> lowDoubt = new ArrayList<>();
+        List<Integer> highDoubt = new ArrayList<>();
         for (Span span : List.of(box.xMm(), box.yMm(), box.zMm())) {
-            low.add(Math.min(read(span.from()), read(span.to())));
-            high.add(Math.max(read(span.from()), read(span.to())));
+            boolean inOrder = read(span.from()) <= read(span.to());
+            Dimension first = inOrder ? span.from() : span.to();
+            Dimension last = inOrder ? span.to() : span.from();
+            low.add(first.valueHmm());
+            high.add(last.valueHmm());
+            lowDoubt.add(2 * first.plusMinusHmm());
+            highDoubt.add(2 * last.plusMinusHmm());
         }
-        boxes.add(new SatBox(low, high, false, 0));
+        boxes.add(new SatBox(low, high, new Doubt(lowDoubt, highDoubt, -1), false, 0));
     }
 
-    /** A box in a part's frame: {l0, l1, w0, w1, h0, h1}. */
-    void inPose(Pose pose, boolean room, List<Integer> local) {
+    /** A box in a part's frame: {l0, l1, w0, w1, h0, h1}, and what each of the six may be off by in halves. */
+    void inPose(Pose pose, boolean room, List<Integer> local, List<Integer> doubts) {
+        Integer[] lowDoubt = new Integer[3];
+        Integer[] highDoubt = new Integer[3];
         Integer[] low = new Integer[3];
         Integer[] high = new Integer[3];
         Point corner = pose.corner();
@@ -59,10 +68,17 @@ final class SatBody {
             int axis = headings.get(i).axis().compareTo(loopwright.catalog.basis.Axis.X);
             int a = corners.get(axis) + headings.get(i).sign() * local.get(2 * i);
             int b = corners.get(axis) + headings.get(i).sign() * local.get(2 * i + 1);
+            int own = 2
+                    * List.of(corner.xMm(), corner.yMm(), corner.zMm())
+                            .get(axis)
+                            .plusMinusHmm();
             low[axis] = Math.min(a, b);
             high[axis] = Math.max(a, b);
+            lowDoubt[axis] = own + doubts.get(a <= b ? 2 * i : 2 * i + 1);
+            highDoubt[axis] = own + doubts.get(a <= b ? 2 * i + 1 : 2 * i);
         }
-        boxes.add(new SatBox(List.of(low), List.of(high), room, 0));
+        Doubt doubt = new Doubt(List.of(lowDoubt), List.of(highDoubt), -1);
+        boxes.add(new SatBox(List.of(low), List.of(high), doubt, room, 0));
     }
 
     /** Whether the rules leave this pair out. */

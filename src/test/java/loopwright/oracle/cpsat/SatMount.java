@@ -86,7 +86,7 @@ final class SatMount {
         for (SatShape s : same) {
             Literal on = facts.model.newBoolVar(mount.id() + text);
             SatBody body =
-                    s.body(List.of(on), mount, face, wallHmm, catalog.practice().room());
+                    s.body(same, on, mount, face, wallHmm, catalog.practice().room());
             List<Literal> here = seatFacts(s);
             if (body.blind || !breathes(s, freeAreaMin) || here.isEmpty()) {
                 continue;

@@ -186,6 +186,10 @@ final class SatParts {
         role.forEach((part, on) -> sum.addTerm(on, factor * milliwatts(watts.applyAsDouble(part))));
     }
 
+    private static int off(Dimension dimension) {
+        return dimension.plusMinusHmm();
+    }
+
     private SatBody add(Literal... when) {
         Inside.BoardBay bay = chassis.inside().board();
         SatBody out = new SatBody(List.of(when), "board", free(bay.against(), bay.touches()));
@@ -204,15 +208,20 @@ final class SatParts {
         Pose pose = chassis.inside().board().pose();
         catalog.standards().boards().stream().filter(o -> o.form() == b.form()).forEach(o -> {
             int down = -body.read(catalog.practice().room().boardThicknessMm());
-            body.inPose(pose, false, List.of(0, body.read(o.lengthMm()), 0, body.read(o.widthMm()), down, 0));
+            List<Integer> six = List.of(0, body.read(o.lengthMm()), 0, body.read(o.widthMm()), down, 0);
+            int thick = catalog.practice().room().boardThicknessMm().plusMinusHmm();
+            body.inPose(pose, false, six, Doubt.whole(0, off(o.lengthMm()), 0, off(o.widthMm()), thick, 0));
         });
         for (Board.Zone z : b.zones()) {
             List<Integer> six = new ArrayList<>();
+            List<Integer> doubts = new ArrayList<>();
             List.of(z.lengthMm(), z.widthMm(), z.heightMm()).forEach(s -> {
                 six.add(body.read(s.from()));
                 six.add(body.read(s.to()));
+                doubts.add(z.room() ? 0 : 2 * off(s.from()));
+                doubts.add(z.room() ? 0 : 2 * off(s.to()));
             });
-            body.inPose(pose, z.room(), six);
+            body.inPose(pose, z.room(), six, doubts);
         }
     }
 
@@ -225,7 +234,14 @@ final class SatParts {
                 body.read(bank.widthMm().to()),
                 0,
                 body.read(m.heightMm()));
-        body.inPose(chassis.inside().board().pose(), false, six);
+        List<Integer> doubts = Doubt.whole(
+                off(bank.lengthMm().from()),
+                off(bank.lengthMm().to()),
+                off(bank.widthMm().from()),
+                off(bank.widthMm().to()),
+                0,
+                off(m.heightMm()));
+        body.inPose(chassis.inside().board().pose(), false, six, doubts);
     }
 
     private void block(Board b, Block k, SatBody body) {
@@ -235,8 +251,12 @@ final class SatParts {
         int w2 = w + body.read(k.body().widthMm());
         int h = body.read(k.body().heightMm());
         Pose pose = chassis.inside().board().pose();
-        body.inPose(pose, false, List.of(l, l2, w, w2, 0, h));
-        body.inPose(pose, true, List.of(l, l2, w, w2, h, h + body.read(k.portRoomMm())));
+        int dl = 2 * off(b.sockets().processorLengthMm()) + off(k.body().lengthMm());
+        int dw = 2 * off(b.sockets().processorWidthMm()) + off(k.body().widthMm());
+        int dh = 2 * off(k.body().heightMm());
+        body.inPose(pose, false, List.of(l, l2, w, w2, 0, h), List.of(dl, dl, dw, dw, 0, dh));
+        List<Integer> over = List.of(l, l2, w, w2, h, h + body.read(k.portRoomMm()));
+        body.inPose(pose, true, over, List.of(dl, dl, dw, dw, dh, dh));
     }
 
     private void card(Board b, GraphicsCard c, SatBody body) {
@@ -246,10 +266,15 @@ final class SatParts {
         int end = body.read(size.lengthMm());
         int top = body.read(size.heightMm());
         Pose pose = chassis.inside().board().pose();
-        body.inPose(pose, false, List.of(from, to, 0, end, 0, top));
+        int slot = off(b.sockets().slotLengthMm());
+        int thick = slot + off(size.thicknessMm());
+        int far = off(size.lengthMm());
+        int high = off(size.heightMm());
+        body.inPose(pose, false, List.of(from, to, 0, end, 0, top), Doubt.whole(slot, thick, 0, far, 0, high));
         int over = body.read(size.topRoomMm());
         if (over > 0) {
-            body.inPose(pose, true, List.of(from, to, end - body.read(size.topRoomLengthMm()), end, top, top + over));
+            List<Integer> six = List.of(from, to, end - body.read(size.topRoomLengthMm()), end, top, top + over);
+            body.inPose(pose, true, six, Doubt.whole(slot, thick, far, far, high, high));
         }
     }
 
@@ -265,8 +290,12 @@ final class SatParts {
                 int l = body.read(size.lengthMm());
                 int w = body.read(size.widthMm());
                 int h = body.read(size.heightMm());
-                body.inPose(place.pose(), false, List.of(0, l, 0, w, 0, h));
-                body.inPose(place.pose(), true, List.of(l, l + body.read(room), 0, w, 0, h));
+                int far = off(size.lengthMm());
+                int wide = off(size.widthMm());
+                int high = off(size.heightMm());
+                body.inPose(place.pose(), false, List.of(0, l, 0, w, 0, h), Doubt.whole(0, far, 0, wide, 0, high));
+                List<Integer> beyond = List.of(l, l + body.read(room), 0, w, 0, h);
+                body.inPose(place.pose(), true, beyond, Doubt.whole(far, far, 0, wide, 0, high));
                 bodies.add(body);
             }
         });

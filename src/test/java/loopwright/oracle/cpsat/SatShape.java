@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Function;
 import loopwright.catalog.Catalog;
 import loopwright.catalog.basis.Axis;
 import loopwright.catalog.basis.Face;
@@ -15,6 +16,7 @@ import loopwright.catalog.part.Fan;
 import loopwright.catalog.part.Radiator;
 import loopwright.catalog.standard.Practice;
 import loopwright.oracle.LayoutText;
+import loopwright.quantity.Dimension;
 
 /** A shape by numbers; {@code kind} is its arrangement's name. */
 record SatShape(Radiator radiator, Fan fan, String kind, String end) {
@@ -69,14 +71,39 @@ record SatShape(Radiator radiator, Fan fan, String kind, String end) {
     }
 
     int overhangHmm(String which) {
-        return (which.equals(end)
-                        ? radiator.body().portOverhangMm()
-                        : radiator.body().blankOverhangMm())
-                .valueHmm();
+        return overhang(which).valueHmm();
     }
 
-    SatBody body(List<Literal> when, Mount mount, Face face, int wallHmm, Practice.Room room) {
-        SatBody out = new SatBody(when, "", SatParts.free(List.of(face), mount.touches()));
+    private Dimension overhang(String which) {
+        return which.equals(end)
+                ? radiator.body().portOverhangMm()
+                : radiator.body().blankOverhangMm();
+    }
+
+    /** The largest ± among shapes of one text. */
+    private static int most(List<SatShape> same, Function<SatShape, Dimension> dimension) {
+        return same.stream()
+                .map(dimension)
+                .mapToInt(Dimension::plusMinusHmm)
+                .max()
+                .orElseThrow();
+    }
+
+    private static int mostOfPorts(
+            List<SatShape> same, Radiator.Port like, Function<Radiator.Port, Dimension> dimension) {
+        return same.stream()
+                .flatMap(s -> s.radiator.ports().at().stream())
+                .filter(p -> p.face() == like.face()
+                        && p.fromFanAreaMm().valueHmm() == like.fromFanAreaMm().valueHmm()
+                        && p.asideMm().valueHmm() == like.asideMm().valueHmm())
+                .map(dimension)
+                .mapToInt(Dimension::plusMinusHmm)
+                .max()
+                .orElseThrow();
+    }
+
+    SatBody body(List<SatShape> same, Literal on, Mount mount, Face face, int wallHmm, Practice.Room room) {
+        SatBody out = new SatBody(List.of(on), "", SatParts.free(List.of(face), mount.touches()));
         Radiator.Body rad = radiator.body();
         List.of(rad.widthMm(), rad.thicknessMm(), rad.portOverhangMm(), rad.blankOverhangMm(), mount.insetMm())
                 .forEach(out::read);
@@ -92,17 +119,28 @@ record SatShape(Radiator radiator, Fan fan, String kind, String end) {
         int side = radiator.pattern().sizeMm() * 50;
         Turn turn = new Turn(out, mount, face, wallHmm);
         int need = room.fanNeedMm().valueHmm();
+        int offFan = 2 * most(same, s -> s.fan.frame().thicknessMm());
+        int offRad = 2 * most(same, s -> s.radiator.body().thicknessMm());
+        int offSeat = mount.gasket().map(g -> 2 * g.squeezedMm().plusMinusHmm()).orElse(0);
+        int offFrom = offSeat + (outerFans ? offFan : 0);
+        int offTo = offFrom + (radInside ? offRad : 0);
         if (outerFans) {
-            turn.box(List.of(-half, half, -side, side, gasket, gasket + fanThick), false, need);
+            List<Integer> six = List.of(-half, half, -side, side, gasket, gasket + fanThick);
+            turn.box(six, List.of(0, 0, 0, 0, offSeat, offSeat + offFan), false, need);
         }
         if (innerFans) {
-            turn.box(List.of(-half, half, -side, side, radTo, radTo + fanThick), false, need);
+            List<Integer> six = List.of(-half, half, -side, side, radTo, radTo + fanThick);
+            turn.box(six, List.of(0, 0, 0, 0, offTo, offTo + offFan), false, need);
         }
         int low = -half - overhangHmm("LOW");
         int high = half + overhangHmm("HIGH");
+        int offLow = 2 * most(same, s -> s.overhang("LOW"));
+        int offHigh = 2 * most(same, s -> s.overhang("HIGH"));
         if (radInside) {
             int wide = rad.widthMm().valueHmm() / 2;
-            turn.box(List.of(low, high, -wide, wide, radFrom, radTo), false, 0);
+            int offWide = most(same, s -> s.radiator.body().widthMm());
+            List<Integer> six = List.of(low, high, -wide, wide, radFrom, radTo);
+            turn.box(six, List.of(offLow, offHigh, offWide, offWide, offFrom, offTo), false, 0);
         }
         int r = room.fittingRadiusMm().valueHmm();
         int away = room.portRoomMm().valueHmm();
@@ -113,14 +151,21 @@ record SatShape(Radiator radiator, Fan fan, String kind, String end) {
                 continue;
             }
             int v = out.read(p.asideMm());
+            int offV = 2 * mostOfPorts(same, p, Radiator.Port::asideMm);
             if (broad) {
                 int u = sign * (half + out.read(p.fromFanAreaMm()));
+                int offU = 2 * mostOfPorts(same, p, Radiator.Port::fromFanAreaMm);
                 int d = radInside ? radTo : 0;
-                turn.box(List.of(u - r, u + r, v - r, v + r, d, d + away), true, 0);
+                int offD = radInside ? offTo : 0;
+                List<Integer> six = List.of(u - r, u + r, v - r, v + r, d, d + away);
+                turn.box(six, List.of(offU, offU, offV, offV, offD, offD), true, 0);
             } else {
                 int mid = radFrom + radThick / 2;
+                int offMid = offFrom + offRad / 2;
                 int u0 = sign > 0 ? high : low - away;
-                turn.box(List.of(u0, u0 + away, v - r, v + r, mid - r, mid + r), true, 0);
+                int offU = sign > 0 ? offHigh : offLow;
+                List<Integer> six = List.of(u0, u0 + away, v - r, v + r, mid - r, mid + r);
+                turn.box(six, List.of(offU, offU, offV, offV, offMid, offMid), true, 0);
             }
         }
         return out;
@@ -136,7 +181,9 @@ record SatShape(Radiator radiator, Fan fan, String kind, String end) {
 
     /** From along, across and depth to x, y, z. */
     private record Turn(SatBody out, Mount mount, Face face, int wallHmm) {
-        void box(List<Integer> six, boolean room, int need) {
+        void box(List<Integer> six, List<Integer> doubts, boolean room, int need) {
+            Integer[] lowDoubt = new Integer[3];
+            Integer[] highDoubt = new Integer[3];
             Integer[] low = new Integer[3];
             Integer[] high = new Integer[3];
             int u = axis(mount.lengthwise());
@@ -149,7 +196,15 @@ record SatShape(Radiator radiator, Fan fan, String kind, String end) {
             high[v] = six.get(3);
             low[n] = face.isHigh() ? wallHmm - inset - six.get(5) : inset + six.get(4);
             high[n] = face.isHigh() ? wallHmm - inset - six.get(4) : inset + six.get(5);
-            out.boxes.add(new SatBody.SatBox(List.of(low), List.of(high), room, need));
+            int offInset = 2 * mount.insetMm().plusMinusHmm();
+            lowDoubt[u] = doubts.get(0);
+            highDoubt[u] = doubts.get(1);
+            lowDoubt[v] = doubts.get(2);
+            highDoubt[v] = doubts.get(3);
+            lowDoubt[n] = offInset + doubts.get(face.isHigh() ? 5 : 4);
+            highDoubt[n] = offInset + doubts.get(face.isHigh() ? 4 : 5);
+            Doubt doubt = new Doubt(List.of(lowDoubt), List.of(highDoubt), face.isHigh() ? n : -1);
+            out.boxes.add(new SatBody.SatBox(List.of(low), List.of(high), doubt, room, need));
         }
     }
 }

@@ -14,6 +14,7 @@ import loopwright.oracle.OracleCase;
 import loopwright.oracle.brute.BruteFits;
 import loopwright.oracle.brute.BruteForce;
 import loopwright.oracle.brute.BruteHung;
+import loopwright.oracle.brute.Fault;
 
 /** Walks every build there is: mod sets, layouts, bare rows, who blows out, parts, duties. Nothing is left out early. */
 final class BruteRank implements Function<OracleCase, RankAnswer> {
@@ -48,7 +49,8 @@ final class BruteRank implements Function<OracleCase, RankAnswer> {
             List<SortedSet<String>> sets = new ArrayList<>(BruteForce.validSets(question));
             sets.sort((a, b) -> Integer.compare(a.size(), b.size()));
             for (SortedSet<String> set : sets) {
-                BruteFits fits = new BruteFits(question, set);
+                BruteFits fits = new BruteFits(
+                        question, set, fault == RankFault.TIGHT_ALLOWED ? Fault.TIGHT_ALLOWED : Fault.NONE);
                 if (isDrawn(fits.mods())) {
                     BruteBuilds builds = new BruteBuilds(question, fits, thermal, kept, fault);
                     List<BruteCore> choices = fits.choices().stream()

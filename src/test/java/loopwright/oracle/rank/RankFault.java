@@ -4,6 +4,8 @@ package loopwright.oracle.rank;
 enum RankFault {
     /** None: the truth. */
     NONE,
+    /** Tight places are allowed whatever the brief says. */
+    TIGHT_ALLOWED,
     /** Builds equal in price and temperature count as one. */
     TIES_DROPPED,
     /** A mod set that fits stands for every larger one: only sets no smaller one of which fits are priced. */
