@@ -9,8 +9,9 @@ package loopwright.quantity;
  * @param valueHmm the nominal value; 0 when unknown
  * @param plusMinusHmm half width of the band the true value lies in, ≥ 0
  * @param known how the value is known
+ * @param distribution how the true value is spread over the band
  */
-public record Dimension(int valueHmm, int plusMinusHmm, Known known) {
+public record Dimension(int valueHmm, int plusMinusHmm, Known known, Distribution distribution) {
 
     /** What a bare number in a file is taken to be off by: ±0.5 mm, the smallest spread the trade believes in. */
     public static final int DEFAULT_PLUS_MINUS_HMM = 50;
@@ -26,6 +27,11 @@ public record Dimension(int valueHmm, int plusMinusHmm, Known known) {
         if (known == Known.UNKNOWN && valueHmm != 0) {
             throw new IllegalArgumentException("an unknown dimension has no value but had " + valueHmm);
         }
+    }
+
+    /** A dimension whose ± is two standard deviations, which is what is meant where nothing is said. */
+    public Dimension(int valueHmm, int plusMinusHmm, Known known) {
+        this(valueHmm, plusMinusHmm, known, Distribution.NORMAL);
     }
 
     /** A bare number from a file: the datasheet's word, off by the default spread. */

@@ -3,10 +3,14 @@ package loopwright.catalog;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import loopwright.catalog.part.Memory;
 import loopwright.catalog.read.Document;
 import loopwright.catalog.read.Problem;
 import loopwright.catalog.read.Problems;
 import loopwright.catalog.read.SourceFile;
+import loopwright.quantity.Dimension;
+import loopwright.quantity.Distribution;
+import loopwright.quantity.Known;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -64,6 +68,34 @@ class FileProblemsTest {
     void refusesWhatIsNoDimension(String value, String message) {
         assertThat(with("height_mm: 34", "height_mm: " + value))
                 .containsExactly("f.yaml:8:16: memory \"k-1\": height_mm: " + message);
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            even  | found the text "even", allowed normal, rectangular
+            2     | found 2, allowed normal, rectangular
+            """)
+    void refusesWhatIsNoDistribution(String value, String message) {
+        assertThat(with("height_mm: 34", "height_mm: {value_mm: 34, distribution: " + value + "}"))
+                .containsExactly("f.yaml:8:45: memory \"k-1\": height_mm.distribution: " + message);
+    }
+
+    @Test
+    void readsADistribution() {
+        assertThat(heightOf("{value_mm: 34, plus_minus_mm: 0.2, distribution: rectangular}"))
+                .isEqualTo(new Dimension(3400, 20, Known.DATASHEET, Distribution.RECTANGULAR));
+        assertThat(heightOf("{value_mm: 34, distribution: normal}"))
+                .isEqualTo(new Dimension(3400, 50, Known.DATASHEET, Distribution.NORMAL));
+        assertThat(heightOf("34")).isEqualTo(new Dimension(3400, 50, Known.DATASHEET, Distribution.NORMAL));
+    }
+
+    private static Dimension heightOf(String value) {
+        String text = HEAD + SOUND.replace("height_mm: 34", "height_mm: " + value);
+        return Document.of(new SourceFile("f.yaml", text), new Problems()).orElseThrow().items().stream()
+                .flatMap(item -> item.as(Memory.class).stream())
+                .findFirst()
+                .orElseThrow()
+                .heightMm();
     }
 
     @ParameterizedTest

@@ -2,6 +2,7 @@ package loopwright.catalog.read;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import loopwright.catalog.basis.Pattern;
@@ -10,6 +11,7 @@ import loopwright.catalog.read.Node.ListNode;
 import loopwright.catalog.read.Node.MapNode;
 import loopwright.catalog.read.Node.Scalar;
 import loopwright.quantity.Dimension;
+import loopwright.quantity.Distribution;
 import loopwright.quantity.Hundredths;
 import loopwright.quantity.Known;
 
@@ -63,7 +65,7 @@ final class WrittenShort {
     }
 
     private Optional<Dimension> measured(Range range, MapNode map, String path) {
-        List<String> fields = List.of("value_mm", "plus_minus_mm", "known");
+        List<String> fields = List.of("value_mm", "plus_minus_mm", "known", "distribution");
         boolean fieldsKnown = true;
         for (var entry : map.entries().entrySet()) {
             if (!fields.contains(entry.getKey())) {
@@ -85,15 +87,26 @@ final class WrittenShort {
                 .orElse(Optional.of(Dimension.DEFAULT_PLUS_MINUS_HMM));
         Optional<Known> known =
                 map.find("known").map(n -> known(n, Notes.join(path, "known"))).orElse(Optional.of(Known.DATASHEET));
-        if (!fieldsKnown || hmm.isEmpty() || plusMinus.isEmpty() || known.isEmpty()) {
+        Optional<Distribution> spread = map.find("distribution")
+                .map(n -> distribution(n, Notes.join(path, "distribution")))
+                .orElse(Optional.of(Distribution.NORMAL));
+        if (!fieldsKnown || hmm.isEmpty() || plusMinus.isEmpty() || known.isEmpty() || spread.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(new Dimension(hmm.get(), plusMinus.get(), known.get()));
+        return Optional.of(new Dimension(hmm.get(), plusMinus.get(), known.get(), spread.get()));
+    }
+
+    private Optional<Distribution> distribution(Node node, String path) {
+        List<String> choices = Allowed.choices(Distribution.class);
+        if (node instanceof Scalar s && s.kind() == Scalar.Kind.TEXT && choices.contains(s.text())) {
+            return Optional.of(Distribution.valueOf(s.text().toUpperCase(Locale.ROOT)));
+        }
+        return notes.wrong(node, path, node.words(), String.join(", ", choices), "");
     }
 
     private Optional<Known> known(Node node, String path) {
         if (node instanceof Scalar s && s.kind() == Scalar.Kind.TEXT && KNOWN.contains(s.text())) {
-            return Optional.of(Known.valueOf(s.text().toUpperCase(java.util.Locale.ROOT)));
+            return Optional.of(Known.valueOf(s.text().toUpperCase(Locale.ROOT)));
         }
         return notes.wrong(node, path, node.words(), "measured, datasheet, assumed", "");
     }
