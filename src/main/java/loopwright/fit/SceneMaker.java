@@ -102,7 +102,16 @@ final class SceneMaker {
         return settingsOf.computeIfAbsent(stage, this::makeSettings);
     }
 
+    /** Every placing of the parts in a world, those that clash in themselves too. */
+    List<Setting> placed(ModWorld world) {
+        return makeSettings(stage(world, Knowledge.KNOWN_ONLY), -PairTable.NO_LIMIT);
+    }
+
     private List<Setting> makeSettings(Stage stage) {
+        return makeSettings(stage, 0);
+    }
+
+    private List<Setting> makeSettings(Stage stage, int floorHmm) {
         boolean knownOnly = stage.knowledge() == Knowledge.KNOWN_ONLY;
         if (knownOnly && stage.builtIn().stream().anyMatch(b -> bodies.get(b).isUnknown())) {
             return List.of();
@@ -113,8 +122,8 @@ final class SceneMaker {
             PartSet set = sets.get(placing.parts());
             List<Integer> parts = bodies.parts(set, placing);
             if (!knownOnly || parts.stream().noneMatch(p -> bodies.get(p).isUnknown())) {
-                int margin = margin(parts, stage.builtIn());
-                if (margin >= 0) {
+                int margin = margin(parts, stage.builtIn(), floorHmm);
+                if (margin >= floorHmm) {
                     out.add(new Setting(set, placing, parts, margin));
                 }
             }
@@ -122,9 +131,10 @@ final class SceneMaker {
         return List.copyOf(out);
     }
 
-    private int margin(List<Integer> parts, List<Integer> builtIn) {
+    /** The smallest margin, or any below the floor. */
+    private int margin(List<Integer> parts, List<Integer> builtIn, int floorHmm) {
         int least = PairTable.NO_LIMIT;
-        for (int i = 0; i < parts.size() && least >= 0; i++) {
+        for (int i = 0; i < parts.size() && least >= floorHmm; i++) {
             least = Math.min(least, pairs.wallMargin(parts.get(i)));
             for (int other : builtIn) {
                 least = Math.min(least, pairs.margin(parts.get(i), other));

@@ -1,0 +1,84 @@
+package loopwright.answer;
+
+import java.util.List;
+import java.util.Optional;
+import loopwright.fit.ClashFinder.Clash;
+import loopwright.fit.Gap;
+import loopwright.fit.Layout;
+import loopwright.fit.ModSet;
+
+/**
+ * What other lengths change about which layouts fit one chassis.
+ *
+ * <p>A layout before and one after are the same when the same radiators and fans hang on the same mounts in the same
+ * arrangements with their ports at the same ends, even if their dimensions, and so their keys, are not the same. Where
+ * parts that were alike no longer are, each of them counts.
+ *
+ * @param died layouts that fitted and no longer do
+ * @param alive layouts that fit now and did not
+ * @param verdicts layouts that fit before and after with another verdict on their tightest place
+ * @param doubts layouts that were or are unknown, and are not what they were
+ * @param sameVerdict how many fit before and after with the same verdict
+ * @param incompleteBecause why these lists may be short, where they may be
+ */
+public record Flips(
+        List<Died> died,
+        List<Alive> alive,
+        List<Changed> verdicts,
+        List<Doubt> doubts,
+        int sameVerdict,
+        Optional<String> incompleteBecause) {
+
+    /** Copies. */
+    public Flips {
+        died = List.copyOf(died);
+        alive = List.copyOf(alive);
+        verdicts = List.copyOf(verdicts);
+        doubts = List.copyOf(doubts);
+    }
+
+    /** Whether nothing flips. */
+    public boolean isNothing() {
+        return died.isEmpty() && alive.isEmpty() && verdicts.isEmpty() && doubts.isEmpty();
+    }
+
+    /**
+     * A layout that fitted and no longer does.
+     *
+     * @param layout as it was
+     * @param radiators those that it is about, where not all that were alike share its fate; else empty
+     * @param mods the gentlest set it needed
+     * @param clash what is in the way now, with that set
+     */
+    public record Died(Layout layout, List<String> radiators, ModSet mods, Clash clash) {}
+
+    /**
+     * A layout that fits now and did not.
+     *
+     * @param layout as it is now
+     * @param mods the gentlest set it needs
+     * @param tightest with that set
+     */
+    public record Alive(Layout layout, List<String> radiators, ModSet mods, Gap tightest) {}
+
+    /** A layout whose tightest place has another verdict, each time with the gentlest set it needs then. */
+    public record Changed(Layout before, Layout after, List<String> radiators, Gap was, Gap is) {}
+
+    /** Whether a layout fits. */
+    public enum State {
+        /** It fits. */
+        FITS,
+        /** It would fit if what is unknown were nothing. */
+        UNKNOWN,
+        /** It does not fit. */
+        NOT
+    }
+
+    /**
+     * A layout that becomes unknown or no longer is.
+     *
+     * @param layout as it is now, or as it was where it is gone
+     * @param measure what has to be measured while it is unknown
+     */
+    public record Doubt(Layout layout, List<String> radiators, State was, State is, List<String> measure) {}
+}
