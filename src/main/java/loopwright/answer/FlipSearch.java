@@ -10,6 +10,8 @@ import loopwright.answer.Flips.Alive;
 import loopwright.answer.Flips.Changed;
 import loopwright.answer.Flips.Died;
 import loopwright.answer.Flips.Doubt;
+import loopwright.answer.Flips.Hung;
+import loopwright.answer.Flips.Stand;
 import loopwright.answer.Flips.State;
 import loopwright.answer.Twins.TwinLayout;
 import loopwright.fit.ClashFinder;
@@ -35,6 +37,7 @@ public final class FlipSearch {
     private final List<Died> died = new ArrayList<>();
     private final List<Alive> alive = new ArrayList<>();
     private final List<Changed> verdicts = new ArrayList<>();
+    private final List<Changed> otherMods = new ArrayList<>();
     private final List<Doubt> doubts = new ArrayList<>();
 
     private FlipSearch(Side before, Side after, Halt halt) {
@@ -83,6 +86,10 @@ public final class FlipSearch {
             return unknown.containsKey(text) ? State.UNKNOWN : State.NOT;
         }
 
+        private Stand stand(FoundLayout found) {
+            return new Stand(found.layout(), found.needed().get(0), tightest(found));
+        }
+
         /** The tightest place with the gentlest set that is needed. */
         private Gap tightest(FoundLayout found) {
             return tightest.computeIfAbsent(
@@ -104,7 +111,7 @@ public final class FlipSearch {
      *
      * @param shapes stack by stack, with the dimensions after
      */
-    private record Pair(String before, String after, List<Shape> shapes, List<String> radiators) {}
+    private record Pair(String before, String after, List<Shape> shapes, List<Hung> only) {}
 
     private Flips run() {
         Optional<String> stopped = before.result.incompleteBecause().or(after.result::incompleteBecause);
@@ -118,7 +125,7 @@ public final class FlipSearch {
             }
         }
         Optional<String> because = stopped.map(s -> halt.because().orElse(s)).or(halt::because);
-        return new Flips(died, alive, verdicts, doubts, same, because);
+        return new Flips(died, alive, verdicts, otherMods, doubts, same, because);
     }
 
     private List<Pair> pairs() {
@@ -126,7 +133,7 @@ public final class FlipSearch {
         Twins later = new Twins(before.fitCase, after.fitCase);
         for (Layout layout : before.layouts()) {
             for (TwinLayout twin : later.of(layout)) {
-                Pair pair = new Pair(layout.text(), twin.text(layout), twin.shapes(), twin.radiators());
+                Pair pair = new Pair(layout.text(), twin.text(layout), twin.shapes(), twin.only());
                 out.put(pair.before() + "\n" + pair.after(), pair);
             }
         }
@@ -135,19 +142,19 @@ public final class FlipSearch {
             List<Shape> shapes =
                     layout.stacks().stream().map(Layout.Stack::shape).toList();
             for (TwinLayout twin : earlier.of(layout)) {
-                Pair pair = new Pair(twin.text(layout), layout.text(), shapes, twin.radiators());
+                Pair pair = new Pair(twin.text(layout), layout.text(), shapes, twin.only());
                 out.putIfAbsent(pair.before() + "\n" + pair.after(), pair);
             }
         }
         return List.copyOf(out.values());
     }
 
-    /** Notes a flip; answers whether it fits before and after with one verdict. */
+    /** Notes a flip; answers whether it fits before and after in the same way. */
     private boolean compared(Pair pair) {
         State was = before.state(pair.before());
         State is = after.state(pair.after());
         if (was == State.FITS && is == State.FITS) {
-            return verdict(pair);
+            return lives(pair);
         }
         if (was == State.UNKNOWN || is == State.UNKNOWN) {
             if (was != is) {
@@ -163,26 +170,28 @@ public final class FlipSearch {
             }
             died.add(new Died(
                     gone.layout(),
-                    pair.radiators(),
+                    pair.only(),
                     gone.needed().get(0),
                     clashes.clash(stacks, gone.needed().get(0))));
         } else {
             FoundLayout come = after.found(pair.after());
-            alive.add(new Alive(come.layout(), pair.radiators(), come.needed().get(0), after.tightest(come)));
+            alive.add(new Alive(come.layout(), pair.only(), come.needed().get(0), after.tightest(come)));
         }
         return false;
     }
 
-    private boolean verdict(Pair pair) {
-        FoundLayout one = before.found(pair.before());
-        FoundLayout other = after.found(pair.after());
-        Gap was = before.tightest(one);
-        Gap is = after.tightest(other);
-        if (was.verdict() == is.verdict()) {
-            return true;
+    private boolean lives(Pair pair) {
+        Changed both = new Changed(
+                before.stand(before.found(pair.before())), after.stand(after.found(pair.after())), pair.only());
+        if (both.was().tightest().verdict() != both.is().tightest().verdict()) {
+            verdicts.add(both);
+            return false;
         }
-        verdicts.add(new Changed(one.layout(), other.layout(), pair.radiators(), was, is));
-        return false;
+        if (both.needsOtherMods()) {
+            otherMods.add(both);
+            return false;
+        }
+        return true;
     }
 
     private void doubt(Pair pair, State was, State is) {
@@ -194,6 +203,6 @@ public final class FlipSearch {
         List<String> measure = is == State.UNKNOWN
                 ? after.open(pair.after()).measure()
                 : before.open(pair.before()).measure();
-        doubts.add(new Doubt(layout, pair.radiators(), was, is, measure));
+        doubts.add(new Doubt(layout, pair.only(), was, is, measure));
     }
 }

@@ -17,40 +17,46 @@ import loopwright.fit.ModSet;
  * @param died layouts that fitted and no longer do
  * @param alive layouts that fit now and did not
  * @param verdicts layouts that fit before and after with another verdict on their tightest place
+ * @param otherMods layouts that fit before and after with the same verdict, but by other mods
  * @param doubts layouts that were or are unknown, and are not what they were
- * @param sameVerdict how many fit before and after with the same verdict
+ * @param same how many fit before and after with the same verdict and the same mods
  * @param incompleteBecause why these lists may be short, where they may be
  */
 public record Flips(
         List<Died> died,
         List<Alive> alive,
         List<Changed> verdicts,
+        List<Changed> otherMods,
         List<Doubt> doubts,
-        int sameVerdict,
+        int same,
         Optional<String> incompleteBecause) {
+
+    /** Nothing was changed. */
+    static final Flips NONE = new Flips(List.of(), List.of(), List.of(), List.of(), List.of(), 0, Optional.empty());
 
     /** Copies. */
     public Flips {
         died = List.copyOf(died);
         alive = List.copyOf(alive);
         verdicts = List.copyOf(verdicts);
+        otherMods = List.copyOf(otherMods);
         doubts = List.copyOf(doubts);
     }
 
     /** Whether nothing flips. */
     public boolean isNothing() {
-        return died.isEmpty() && alive.isEmpty() && verdicts.isEmpty() && doubts.isEmpty();
+        return died.isEmpty() && alive.isEmpty() && verdicts.isEmpty() && otherMods.isEmpty() && doubts.isEmpty();
     }
 
     /**
      * A layout that fitted and no longer does.
      *
      * @param layout as it was
-     * @param radiators those that it is about, where not all that were alike share its fate; else empty
+     * @param only those radiators that it is about, where not all that were alike share its fate; else empty
      * @param mods the gentlest set it needed
      * @param clash what is in the way now, with that set
      */
-    public record Died(Layout layout, List<String> radiators, ModSet mods, Clash clash) {}
+    public record Died(Layout layout, List<Hung> only, ModSet mods, Clash clash) {}
 
     /**
      * A layout that fits now and did not.
@@ -59,10 +65,22 @@ public record Flips(
      * @param mods the gentlest set it needs
      * @param tightest with that set
      */
-    public record Alive(Layout layout, List<String> radiators, ModSet mods, Gap tightest) {}
+    public record Alive(Layout layout, List<Hung> only, ModSet mods, Gap tightest) {}
 
-    /** A layout whose tightest place has another verdict, each time with the gentlest set it needs then. */
-    public record Changed(Layout before, Layout after, List<String> radiators, Gap was, Gap is) {}
+    /** Radiators on a mount. */
+    public record Hung(String mount, List<String> radiators) {}
+
+    /** A layout, the gentlest set it needs, and its tightest place with that. */
+    public record Stand(Layout layout, ModSet mods, Gap tightest) {}
+
+    /** A layout that fits before and after, but not in the same way. */
+    public record Changed(Stand was, Stand is, List<Hung> only) {
+
+        /** Whether other mods are the gentlest now. */
+        public boolean needsOtherMods() {
+            return !was.mods().equals(is.mods());
+        }
+    }
 
     /** Whether a layout fits. */
     public enum State {
@@ -80,5 +98,5 @@ public record Flips(
      * @param layout as it is now, or as it was where it is gone
      * @param measure what has to be measured while it is unknown
      */
-    public record Doubt(Layout layout, List<String> radiators, State was, State is, List<String> measure) {}
+    public record Doubt(Layout layout, List<Hung> only, State was, State is, List<String> measure) {}
 }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
 import java.util.function.Function;
+import loopwright.answer.Flips.Hung;
 import loopwright.catalog.part.Fan;
 import loopwright.catalog.part.Part;
 import loopwright.fit.FitCase;
@@ -50,9 +51,9 @@ final class Twins {
      * A layout of the other case, by its text.
      *
      * @param shapes stack by stack
-     * @param radiators those for which it is the twin, where it is not for all that are alike
+     * @param only those radiators for which it is the twin, where it is not for all that are alike
      */
-    record TwinLayout(List<Shape> shapes, List<String> radiators) {
+    record TwinLayout(List<Shape> shapes, List<Hung> only) {
 
         /** The layout's text there. */
         String text(Layout here) {
@@ -73,7 +74,13 @@ final class Twins {
             for (TwinLayout before : out) {
                 for (Twin twin : known.computeIfAbsent(stack.shape(), this::twins)) {
                     longer.add(new TwinLayout(
-                            plus(before.shapes(), List.of(twin.shape())), plus(before.radiators(), twin.radiators())));
+                            plus(before.shapes(), List.of(twin.shape())),
+                            twin.radiators().isEmpty()
+                                    ? before.only()
+                                    : plus(
+                                            before.only(),
+                                            List.of(new Hung(
+                                                    stack.frame().mount().id(), twin.radiators())))));
                 }
             }
             out = longer;

@@ -22,7 +22,8 @@ public record WhatIfAnswer(FitCase fitCase, WhatIf whatIf, Flips flips) {
     public static WhatIfAnswer of(WhatIf whatIf, String chassis, Brief brief, Halt halt) {
         FitCase before = new FitCase(whatIf.before(), whatIf.before().chassis(chassis), brief);
         FitCase after = new FitCase(whatIf.after(), whatIf.after().chassis(chassis), brief);
-        return new WhatIfAnswer(after, whatIf, FlipSearch.flips(before, after, halt));
+        Flips flips = whatIf.applied().isEmpty() ? Flips.NONE : FlipSearch.flips(before, after, halt);
+        return new WhatIfAnswer(after, whatIf, flips);
     }
 
     /** What was applied to things that this brief and chassis have to do with. */

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import loopwright.catalog.brief.Brief;
+import loopwright.catalog.chassis.Chassis;
 import loopwright.catalog.check.BriefCheck;
 import loopwright.catalog.check.Checks;
 import loopwright.catalog.check.Items;
@@ -60,10 +61,11 @@ public final class CatalogReader {
         if (replaced.all().isEmpty()) {
             return read(catalogFolder);
         }
-        read(catalogFolder);
+        Map<String, Chassis> asWritten = new TreeMap<>();
+        read(catalogFolder).all(Chassis.class).forEach(c -> asWritten.put(c.id(), c));
         Problems problems = new Problems();
         Catalogued files = Catalogued.read(catalogFolder, List.of(), replaced, problems);
-        Checks.run(new Items(files.items(), files.whole()), problems);
+        Checks.run(new Items(files.items(), files.whole(), asWritten), problems);
         Problems told = new Problems();
         problems.sorted().forEach(p -> told.add(replaced.told(p)));
         told.throwIfAny();

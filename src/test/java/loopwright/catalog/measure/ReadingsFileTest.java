@@ -98,7 +98,7 @@ class ReadingsFileTest {
     void refusesWhatTheFileItselfMayNotHold(@TempDir Path folder) {
         assertThat(problems(folder, SOUND.replace("date: ", "taken: ") + SOUND.replace("30.4", "thick")))
                 .containsExactly(
-                        "readings.yaml:4:5: reading number 1: date: found nothing, allowed a text. The field is missing.",
+                        "readings.yaml:4:6: reading number 1: date: found nothing, allowed a text. The field is missing.",
                         "readings.yaml:4:81: reading number 1: taken: found an unknown field, allowed of, dimension, value_mm,"
                                 + " instrument, plus_minus_mm, date, where, who",
                         "readings.yaml:5:57: reading number 2: value_mm: found the text \"thick\", allowed a number");
