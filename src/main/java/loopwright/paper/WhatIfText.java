@@ -64,10 +64,7 @@ public final class WhatIfText {
                     MODS,
                     some(
                             flips.otherMods(),
-                            c -> c.is().layout().key() + of(c.only()) + " (now "
-                                    + ModWords.ids(c.is().mods(), chassis) + ", not "
-                                    + ModWords.ids(c.was().mods(), chassis)
-                                    + ")")));
+                            c -> c.is().layout().key() + of(c.only()) + " (" + otherMods(c, chassis) + ")")));
         }
         doubts(flips.doubts()).forEach(line -> out.addAll(Lines.wrap(UNKNOWN, line)));
         out.add("");
@@ -203,6 +200,17 @@ public final class WhatIfText {
         return now + (old.equals(now) ? "" : ", which was " + old) + of(changed.only()) + " ("
                 + Mm.text(changed.was().tightest().marginHmm()) + " -> "
                 + place(changed.is().tightest()) + (changed.needsOtherMods() ? ", by other mods" : "") + ")";
+    }
+
+    /** {@code also front-bay-out; no longer roof-cover}. */
+    private static String otherMods(Changed changed, Chassis chassis) {
+        List<String> more = new ArrayList<>(changed.is().mods().ids(chassis));
+        List<String> less = new ArrayList<>(changed.was().mods().ids(chassis));
+        less.removeAll(changed.is().mods().ids(chassis));
+        more.removeAll(changed.was().mods().ids(chassis));
+        String also = more.isEmpty() ? "" : "also " + String.join(", ", more);
+        String not = less.isEmpty() ? "" : "no longer " + String.join(", ", less);
+        return also + (more.isEmpty() || less.isEmpty() ? "" : "; ") + not;
     }
 
     private static String place(Gap gap) {

@@ -11,10 +11,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import loopwright.catalog.Catalog;
 import loopwright.catalog.CatalogReader;
 import loopwright.catalog.TinyCatalog;
+import loopwright.catalog.brief.Brief;
 import loopwright.catalog.read.Document;
 import loopwright.catalog.read.Item;
 import loopwright.catalog.read.Node.MapNode;
@@ -22,6 +24,9 @@ import loopwright.catalog.read.Problems;
 import loopwright.catalog.read.ProblemsException;
 import loopwright.catalog.read.RecordBinder;
 import loopwright.catalog.read.SourceFile;
+import loopwright.fit.FitCase;
+import loopwright.fit.FitSearch;
+import loopwright.fit.FitWish;
 import loopwright.quantity.Dimension;
 import loopwright.quantity.Known;
 import org.junit.jupiter.api.Test;
@@ -137,6 +142,60 @@ class ReplacementsTest {
                         "catalogs/radiators.yaml:10:21: radiator \"r-140\": body.thickness_mm.value_mm: found 9, allowed"
                                 + " 10 to 120. Is it given in mm? As overridden by --assume a test: r-140.body.thickness_mm 30.0"
                                 + " -> 9.0 mm.");
+    }
+
+    /** The obstruction reaches to where the wall was; it is taken as it is. */
+    @Test
+    void aWallThatWasReadNearerLeavesWhatIsBuiltInAlone() {
+        Dimension was = new Dimension(43400, 50, Known.MEASURED);
+        Replacement one = new Replacement(
+                "short-tower", "shell.interior.height_mm", was, new Dimension(43300, 15, Known.MEASURED), "a test");
+        Catalog nearer = CatalogReader.read(Path.of("catalogs"), new Replacements(List.of(one)));
+        assertThat(nearer.chassis("short-tower").shell().interior().heightMm().valueHmm())
+                .isEqualTo(43300);
+    }
+
+    /** Written into a copy of the catalogue by hand, the same lengths give the same catalogue and the same layouts. */
+    @Test
+    void replacingIsTheSameAsEditing(@TempDir Path folder) throws IOException {
+        copy(Path.of("catalogs"), folder.resolve("catalogs"));
+        copy(Path.of("shared"), folder.resolve("shared"));
+        Path cards = folder.resolve("catalogs/parts/graphics-cards.yaml");
+        Files.writeString(
+                cards,
+                Pattern.compile("(?<![a-z_])length_mm: (\\d+)")
+                        .matcher(Files.readString(cards))
+                        .replaceAll(m -> "length_mm: {value_mm: " + (Integer.parseInt(m.group(1)) + 3)
+                                + ", plus_minus_mm: 0.5, known: assumed}"));
+        Catalog edited = CatalogReader.read(folder.resolve("catalogs"));
+        Catalog plain = CatalogReader.read(Path.of("catalogs"));
+        Catalog assumed = CatalogReader.read(
+                Path.of("catalogs"),
+                new Replacements(Assumptions.replacements(List.of("card.length=+3mm"), new Lengths(plain))));
+        assertThat(edited.parts()).isNotEqualTo(plain.parts());
+        assertThat(assumed.parts()).isEqualTo(edited.parts());
+        assertThat(assumed.version()).isNotIn(edited.version(), plain.version());
+        assertThat(layouts(assumed)).isNotEmpty().isEqualTo(layouts(edited));
+    }
+
+    private static List<String> layouts(Catalog catalog) {
+        Brief demo = CatalogReader.readBrief(Path.of("scenarios/demo.yaml"), catalog);
+        FitCase fitCase = new FitCase(catalog, catalog.chassis("short-tower"), demo);
+        return new FitSearch(fitCase, FitWish.ALL, () -> false)
+                .run().fits().stream().map(f -> f.layout().text() + f.needed()).toList();
+    }
+
+    private static void copy(Path from, Path to) throws IOException {
+        try (Stream<Path> files = Files.walk(from)) {
+            for (Path file : files.sorted().toList()) {
+                Path target = to.resolve(from.relativize(file).toString());
+                if (Files.isDirectory(file)) {
+                    Files.createDirectories(target);
+                } else {
+                    Files.copy(file, target);
+                }
+            }
+        }
     }
 
     private static List<String> problems(TinyCatalog tiny, Replacement one) {
