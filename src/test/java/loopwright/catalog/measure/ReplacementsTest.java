@@ -161,12 +161,17 @@ class ReplacementsTest {
         copy(Path.of("catalogs"), folder.resolve("catalogs"));
         copy(Path.of("shared"), folder.resolve("shared"));
         Path cards = folder.resolve("catalogs/parts/graphics-cards.yaml");
-        Files.writeString(
-                cards,
-                Pattern.compile("(?<![a-z_])length_mm: (\\d+)")
-                        .matcher(Files.readString(cards))
-                        .replaceAll(m -> "length_mm: {value_mm: " + (Integer.parseInt(m.group(1)) + 3)
-                                + ", plus_minus_mm: 0.5, known: assumed}"));
+        String longer = Pattern.compile("(?<![a-z_])length_mm: (\\d+)")
+                .matcher(Files.readString(cards))
+                .replaceAll(m -> "length_mm: {value_mm: " + (Integer.parseInt(m.group(1)) + 3)
+                        + ", plus_minus_mm: 0.5, known: assumed}")
+                .replace(
+                        "{value_mm: 302.5, plus_minus_mm: 1.5, known: measured}",
+                        "{value_mm: 305.5, plus_minus_mm: 1.5, known: assumed}")
+                .replace(
+                        "{value_mm: 286, plus_minus_mm: 1, known: measured}",
+                        "{value_mm: 289, plus_minus_mm: 1, known: assumed}");
+        Files.writeString(cards, longer);
         Catalog edited = CatalogReader.read(folder.resolve("catalogs"));
         Catalog plain = CatalogReader.read(Path.of("catalogs"));
         Catalog assumed = CatalogReader.read(
