@@ -1,13 +1,20 @@
 package loopwright.catalog;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import loopwright.catalog.brief.Brief;
+import loopwright.catalog.chassis.Chassis;
 import loopwright.catalog.check.BriefCheck;
 import loopwright.catalog.check.Checks;
 import loopwright.catalog.check.Items;
+import loopwright.catalog.measure.Lengths;
+import loopwright.catalog.measure.ReadingCheck;
+import loopwright.catalog.measure.Replacements;
+import loopwright.catalog.measure.Taken;
 import loopwright.catalog.part.Part;
 import loopwright.catalog.read.CatalogHead;
 import loopwright.catalog.read.Document;
@@ -45,6 +52,27 @@ public final class CatalogReader {
     }
 
     /**
+     * Reads a catalogue with some lengths replaced.
+     *
+     * @throws ProblemsException with every problem of every file; where the catalogue is right by itself, each says what
+     *     replaced its values
+     */
+    public static Catalog read(Path catalogFolder, Replacements replaced) {
+        if (replaced.all().isEmpty()) {
+            return read(catalogFolder);
+        }
+        Map<String, Chassis> asWritten = new TreeMap<>();
+        read(catalogFolder).all(Chassis.class).forEach(c -> asWritten.put(c.id(), c));
+        Problems problems = new Problems();
+        Catalogued files = Catalogued.read(catalogFolder, List.of(), replaced, problems);
+        Checks.run(new Items(files.items(), files.whole(), asWritten), problems);
+        Problems told = new Problems();
+        problems.sorted().forEach(p -> told.add(replaced.told(p)));
+        told.throwIfAny();
+        return catalog(files);
+    }
+
+    /**
      * Makes sure that a file is there and can be read, before anything is sought beside it.
      *
      * @throws ProblemsException if not
@@ -73,6 +101,39 @@ public final class CatalogReader {
         }
         problems.throwIfAny();
         return items.get(0).as(Brief.class).orElseThrow();
+    }
+
+    /**
+     * Reads what instruments said of a catalogue's lengths.
+     *
+     * @return in the order of the files, and in a file from its start
+     * @throws ProblemsException with every problem of every file
+     */
+    public static List<Taken> readReadings(List<Path> files, Catalog catalog) {
+        Problems problems = new Problems();
+        List<Taken> out = new ArrayList<>();
+        for (Path file : files) {
+            Optional<Document> document =
+                    SourceFile.read(file, problems).flatMap(source -> Document.of(source, problems));
+            document.filter(d -> d.kind() != FileKind.READINGS)
+                    .ifPresent(d -> problems.add(new Subject(SourceFile.nameOf(file), "")
+                            .problem(
+                                    Place.START,
+                                    "schema",
+                                    d.kind().schema(),
+                                    FileKind.READINGS.schema(),
+                                    "This file holds no readings.")));
+            document.filter(d -> d.kind() == FileKind.READINGS)
+                    .ifPresent(d -> out.addAll(readings(d.items(), catalog, problems)));
+        }
+        problems.throwIfAny();
+        return List.copyOf(out);
+    }
+
+    static List<Taken> readings(List<Item> items, Catalog catalog, Problems problems) {
+        ReadingCheck check =
+                new ReadingCheck(new Lengths(catalog), catalog.practice().measuring(), problems);
+        return items.stream().flatMap(item -> check.taken(item).stream()).toList();
     }
 
     static void brief(Item item, Catalog catalog, Problems problems) {

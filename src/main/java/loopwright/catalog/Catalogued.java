@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import loopwright.catalog.measure.Replacements;
 import loopwright.catalog.part.Part;
 import loopwright.catalog.read.Digest;
 import loopwright.catalog.read.Document;
@@ -31,6 +32,9 @@ record Catalogued(String version, List<Item> items, boolean whole) {
     /** Files of the folder {@code shared} that belong to every catalogue. */
     private static final List<FileKind> SHARED = List.of(FileKind.STANDARDS, FileKind.PRACTICE);
 
+    /** Under this name, which no file has, what is replaced counts in the version. */
+    private static final String REPLACED = "/replaced";
+
     Catalogued {
         items = List.copyOf(items);
     }
@@ -41,6 +45,11 @@ record Catalogued(String version, List<Item> items, boolean whole) {
      * @param more files read as if they lay in the folder
      */
     static Catalogued read(Path folder, List<Path> more, Problems problems) {
+        return read(folder, more, Replacements.NONE, problems);
+    }
+
+    /** Reads the files with some lengths replaced, which is another version of the catalogue. */
+    static Catalogued read(Path folder, List<Path> more, Replacements replaced, Problems problems) {
         SortedMap<String, Path> files = new TreeMap<>();
         for (Path file : Folder.yamlFiles(folder, problems)) {
             files.put(folder.relativize(file).toString().replace('\\', '/'), file);
@@ -53,12 +62,15 @@ record Catalogued(String version, List<Item> items, boolean whole) {
         for (Map.Entry<String, Path> file : files.entrySet()) {
             Optional<SourceFile> source = SourceFile.read(file.getValue(), problems);
             source.ifPresent(s -> texts.put(file.getKey(), s.text()));
-            Optional<Document> document = source.flatMap(s -> Document.of(s, problems));
+            Optional<Document> document = source.flatMap(s -> Document.of(s, replaced, problems));
             document.ifPresent(d -> items.addAll(d.items()));
             document.flatMap(d -> misplaced(d, file.getKey())).ifPresent(problems::add);
             whole &= document.isPresent();
         }
         noteIfNoHead(folder, items, problems);
+        if (!replaced.all().isEmpty()) {
+            texts.put(REPLACED, replaced.text());
+        }
         return new Catalogued(Digest.of(texts), items, whole);
     }
 
@@ -87,14 +99,15 @@ record Catalogued(String version, List<Item> items, boolean whole) {
                 .findFirst();
         boolean head = kind == FileKind.CATALOG;
         boolean right = wanted.map(k -> k == kind)
-                .orElse(kind.isList() || (head && name.equals(FileKind.CATALOG.word() + ".yaml")));
+                .orElse(kind.isPart() || (head && name.equals(FileKind.CATALOG.word() + ".yaml")));
         if (right) {
             return Optional.empty();
         }
         String allowed = wanted.map(FileKind::schema)
                 .orElse("a kind of part, or " + FileKind.CATALOG.schema() + " in catalog.yaml");
+        String hint = kind == FileKind.READINGS ? "Readings lie outside the catalogue: name them with --readings." : "";
         return Optional.of(
-                new Subject(document.file().name(), "").problem(Place.START, "schema", kind.schema(), allowed, ""));
+                new Subject(document.file().name(), "").problem(Place.START, "schema", kind.schema(), allowed, hint));
     }
 
     private static void noteIfNoHead(Path folder, List<Item> items, Problems problems) {

@@ -20,8 +20,8 @@ import loopwright.catalog.read.SourceFile;
 /**
  * Checks any files: each by what its schema line says it is, together with the catalogue.
  *
- * <p>Files of parts outside the catalogue's folder are checked as if they lay in it. A brief is checked against the
- * catalogue once the catalogue itself is right; until then only by itself.
+ * <p>Files of parts outside the catalogue's folder are checked as if they lay in it. Briefs and readings are checked
+ * against the catalogue once the catalogue itself is right; until then only by themselves.
  */
 public final class FileCheck {
 
@@ -35,41 +35,46 @@ public final class FileCheck {
     public static List<Problem> check(List<Path> paths, Path catalogFolder) {
         Problems problems = new Problems();
         List<Path> more = new ArrayList<>();
-        List<Item> briefs = new ArrayList<>();
+        List<Item> against = new ArrayList<>();
         Set<String> own = ownFiles(catalogFolder);
         for (Path file : files(paths, problems)) {
             if (!own.contains(key(file))) {
-                sort(file, more, briefs, problems);
+                sort(file, more, against, problems);
             }
         }
         Catalogued files = Catalogued.read(catalogFolder, more, problems);
         Checks.run(new Items(files.items(), files.whole()), problems);
-        if (problems.isEmpty() || onlyOf(briefs, problems)) {
+        if (problems.isEmpty() || onlyOf(against, problems)) {
             Catalog catalog = CatalogReader.catalog(files);
-            briefs.forEach(brief -> CatalogReader.brief(brief, catalog, problems));
+            of(against, FileKind.BRIEF).forEach(brief -> CatalogReader.brief(brief, catalog, problems));
+            CatalogReader.readings(of(against, FileKind.READINGS), catalog, problems);
         }
         return problems.sorted();
     }
 
-    /** Reads a file once to see what it is: a brief is kept, a file of parts joins the catalogue. */
-    private static void sort(Path file, List<Path> more, List<Item> briefs, Problems problems) {
+    private static List<Item> of(List<Item> items, FileKind kind) {
+        return items.stream().filter(i -> i.kind() == kind).toList();
+    }
+
+    /** Reads a file once to see what it is: briefs and readings are kept, a file of parts joins the catalogue. */
+    private static void sort(Path file, List<Path> more, List<Item> against, Problems problems) {
         Problems own = new Problems();
         List<Item> items = SourceFile.read(file, own)
                 .flatMap(source -> Document.of(source, own))
                 .map(Document::items)
                 .orElse(List.of());
-        boolean brief = items.stream().anyMatch(i -> i.kind() == FileKind.BRIEF);
-        if (brief) {
-            briefs.addAll(items);
+        boolean asks = items.stream().anyMatch(i -> i.kind() == FileKind.BRIEF || i.kind() == FileKind.READINGS);
+        if (asks) {
+            against.addAll(items);
         } else if (!items.isEmpty()) {
             more.add(file);
         }
         own.sorted().forEach(problems::add);
     }
 
-    private static boolean onlyOf(List<Item> briefs, Problems problems) {
+    private static boolean onlyOf(List<Item> against, Problems problems) {
         Set<String> names = new TreeSet<>();
-        briefs.forEach(b -> names.add(b.subject().file()));
+        against.forEach(b -> names.add(b.subject().file()));
         return problems.sorted().stream().allMatch(p -> names.contains(p.file()));
     }
 

@@ -1,15 +1,27 @@
 package loopwright.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import loopwright.answer.Halt;
+import loopwright.answer.WhatIf;
+import loopwright.answer.WhatIfAnswer;
 import loopwright.catalog.Catalog;
 import loopwright.catalog.CatalogReader;
 import loopwright.catalog.brief.Brief;
 import loopwright.catalog.chassis.Chassis;
 import loopwright.catalog.chassis.Mod;
 import loopwright.catalog.chassis.Mount;
+import loopwright.catalog.measure.Assumptions;
+import loopwright.catalog.measure.Lengths;
+import loopwright.catalog.measure.NotUnderstood;
+import loopwright.catalog.measure.Replacement;
+import loopwright.catalog.measure.Replacements;
+import loopwright.catalog.measure.Settled;
+import loopwright.paper.Origin;
+import loopwright.paper.WhatIfText;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -66,8 +78,22 @@ final class BriefOptions {
             description = "Stop after so many seconds; the answer so far is marked incomplete.")
     private Optional<Double> seconds = Optional.empty();
 
-    /** A brief read against its catalogue, and the chassis that are asked about. */
-    record Asked(Catalog catalog, Brief brief, List<Chassis> chassis) {}
+    @Option(
+            names = "--readings",
+            paramLabel = "FILE",
+            description = "What was measured: a file of readings; they take the place of the catalogue's lengths."
+                    + " May be given again.")
+    private List<Path> readings = List.of();
+
+    @Option(
+            names = "--assume",
+            paramLabel = "WHAT=VALUE",
+            description = "What if a length were another: card.length=+3mm, gpu-a.length=305mm. WHAT is an id or a kind"
+                    + " (radiator, fan, card, ...) and a field. May be given again.")
+    private List<String> assumptions = List.of();
+
+    /** A brief read against its catalogue, the chassis that are asked about, and what is overridden, if anything is. */
+    record Asked(Catalog catalog, Brief brief, List<Chassis> chassis, Optional<WhatIf> whatIf) {}
 
     /** Reads the files and checks the ids. */
     Asked read() {
@@ -76,14 +102,46 @@ final class BriefOptions {
                     spec.commandLine(), "--time must be above 0 and at most 1000000 seconds but was " + s);
         });
         CatalogReader.requireReadable(brief);
-        Catalog read = CatalogReader.read(catalog.orElseGet(() -> CatalogFolder.beside(brief)));
+        Path folder = catalog.orElseGet(() -> CatalogFolder.beside(brief));
+        Catalog plain = CatalogReader.read(folder);
+        Optional<WhatIf> whatIf =
+                readings.isEmpty() && assumptions.isEmpty() ? Optional.empty() : Optional.of(whatIf(folder, plain));
+        Catalog read = whatIf.map(WhatIf::after).orElse(plain);
         Brief wanted = CatalogReader.readBrief(brief, read);
         KnownId known = known(
                 "chassis", read.all(Chassis.class).stream().map(Chassis::id).toList());
         List<String> ids = chassis.isEmpty() ? wanted.chassis() : chassis;
         ids.forEach(known::require);
         return new Asked(
-                read, wanted, ids.stream().distinct().map(read::chassis).toList());
+                read, wanted, ids.stream().distinct().map(read::chassis).toList(), whatIf);
+    }
+
+    private WhatIf whatIf(Path folder, Catalog plain) {
+        Settled settled = Settled.of(CatalogReader.readReadings(readings, plain));
+        List<Replacement> all = new ArrayList<>(settled.used());
+        try {
+            all.addAll(Assumptions.replacements(assumptions, new Lengths(plain).with(settled.used())));
+        } catch (NotUnderstood e) {
+            throw new ParameterException(spec.commandLine(), String.valueOf(e.getMessage()), e);
+        }
+        Catalog changed = CatalogReader.read(folder, new Replacements(all));
+        return new WhatIf(plain, changed, all, settled.contradictions(), settled.notes());
+    }
+
+    /** What an answer comes from; what is overridden is told at once to people, and left to the answer for programs. */
+    Origin origin(Asked asked, Halt halt) {
+        List<WhatIfAnswer> answers = new ArrayList<>();
+        if (asked.whatIf().isPresent() && format != Format.CSV) {
+            for (Chassis each : asked.chassis()) {
+                Progress progress = Progress.on(spec.commandLine().getErr(), "what flips in " + each.id());
+                answers.add(WhatIfAnswer.of(asked.whatIf().get(), each.id(), asked.brief(), progress.around(halt)));
+                progress.end();
+            }
+        }
+        if (format == Format.TABLE) {
+            answers.forEach(a -> WhatIfText.lines(a).forEach(spec.commandLine().getOut()::println));
+        }
+        return Origin.of(Version.program(), asked.catalog(), asked.brief()).with(answers);
     }
 
     /** Ids that an option of the command may name. */

@@ -62,7 +62,7 @@ final class CompareCommand implements Callable<Integer> {
         about.requireKey(second);
         Asked asked = about.read();
         Stopper stopper = about.stopper();
-        ComparePaper paper = paper(Origin.of(Version.program(), asked.catalog(), asked.brief()));
+        ComparePaper paper = paper(about.origin(asked, stopper));
         List<String> missing = new ArrayList<>(List.of(first, second));
         for (Chassis chassis : asked.chassis()) {
             FitCase fitCase = new FitCase(asked.catalog(), chassis, asked.brief());

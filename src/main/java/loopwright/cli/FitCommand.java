@@ -6,7 +6,6 @@ import loopwright.catalog.chassis.Chassis;
 import loopwright.cli.BriefOptions.Asked;
 import loopwright.fit.FitCase;
 import loopwright.paper.FitPaper;
-import loopwright.paper.Origin;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -35,10 +34,7 @@ final class FitCommand implements Callable<Integer> {
         Asked asked = about.read();
         narrowed.check(about, asked);
         Stopper stopper = about.stopper();
-        FitPaper paper = narrowed.paper(
-                about.format(),
-                spec.commandLine().getOut(),
-                Origin.of(Version.program(), asked.catalog(), asked.brief()));
+        FitPaper paper = narrowed.paper(about.format(), spec.commandLine().getOut(), about.origin(asked, stopper));
         Outcome outcome = new Outcome();
         paper.begin();
         for (Chassis chassis : asked.chassis()) {

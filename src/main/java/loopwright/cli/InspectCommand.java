@@ -75,7 +75,7 @@ final class InspectCommand implements Callable<Integer> {
         which.layout.ifPresent(about::requireKey);
         Asked asked = about.read();
         Stopper stopper = about.stopper();
-        InspectPaper paper = paper(Origin.of(Version.program(), asked.catalog(), asked.brief()));
+        InspectPaper paper = paper(about.origin(asked, stopper));
         for (Chassis chassis : asked.chassis()) {
             FitCase fitCase = new FitCase(asked.catalog(), chassis, asked.brief());
             Progress progress = Progress.on(spec.commandLine().getErr(), "builds in " + chassis.id());

@@ -79,7 +79,7 @@ final class RankCommand implements Callable<Integer> {
         layout.ifPresent(about::requireKey);
         Asked asked = about.read();
         Stopper stopper = about.stopper();
-        RankPaper paper = paper(Origin.of(Version.program(), asked.catalog(), asked.brief()));
+        RankPaper paper = paper(about.origin(asked, stopper));
         Outcome outcome = new Outcome();
         paper.begin();
         for (Chassis chassis : asked.chassis()) {

@@ -5,7 +5,6 @@ import loopwright.answer.UnlockAnswer;
 import loopwright.catalog.chassis.Chassis;
 import loopwright.cli.BriefOptions.Asked;
 import loopwright.fit.FitCase;
-import loopwright.paper.Origin;
 import loopwright.paper.UnlockPaper;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -39,10 +38,7 @@ final class UnlockCommand implements Callable<Integer> {
         Asked asked = about.read();
         narrowed.check(about, asked);
         Stopper stopper = about.stopper();
-        UnlockPaper paper = narrowed.paper(
-                about.format(),
-                spec.commandLine().getOut(),
-                Origin.of(Version.program(), asked.catalog(), asked.brief()));
+        UnlockPaper paper = narrowed.paper(about.format(), spec.commandLine().getOut(), about.origin(asked, stopper));
         Outcome outcome = new Outcome();
         paper.begin();
         for (Chassis chassis : asked.chassis()) {

@@ -186,6 +186,20 @@ final class PairTable {
         return true;
     }
 
+    /** The margin of two bodies that do not slide, however close they come. */
+    int plainMargin(int a, int b) {
+        return plainMargin(bodies.get(a), bodies.get(b));
+    }
+
+    /** The margin of a body that does not slide to the walls, however close it comes. */
+    int plainWallMargin(int body) {
+        int least = NO_LIMIT;
+        for (Face wall : Face.values()) {
+            least = Math.min(least, plainWallMargin(bodies.get(body), wall));
+        }
+        return least;
+    }
+
     private static int plainMargin(Occupant a, Occupant b) {
         int least = NO_LIMIT;
         if (a.pairsWith(b)) {
@@ -221,9 +235,10 @@ final class PairTable {
     }
 
     private int wallMargin(Occupant occupant, Face wall) {
-        if (!keeps(sides.wall(occupant, Optional.empty(), wall))) {
-            return REFUSED;
-        }
+        return keeps(sides.wall(occupant, Optional.empty(), wall)) ? plainWallMargin(occupant, wall) : REFUSED;
+    }
+
+    private int plainWallMargin(Occupant occupant, Face wall) {
         int least = NO_LIMIT;
         if (occupant.pairsWith(wall)) {
             for (SpaceBox box : occupant.boxes()) {

@@ -6,6 +6,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.IntBinaryOperator;
+import java.util.function.IntUnaryOperator;
 import java.util.stream.Stream;
 import loopwright.fit.ModModel.ModWorld;
 import loopwright.fit.PairTable.Link;
@@ -103,7 +105,16 @@ final class SceneMaker {
         return settingsOf.computeIfAbsent(stage, this::makeSettings);
     }
 
+    /** Every placing of the parts in a world with its plain margin, those that clash in themselves too. */
+    List<Setting> placed(ModWorld world) {
+        return makeSettings(stage(world, Knowledge.KNOWN_ONLY), pairs::plainMargin, pairs::plainWallMargin);
+    }
+
     private List<Setting> makeSettings(Stage stage) {
+        return makeSettings(stage, pairs::margin, pairs::wallMargin);
+    }
+
+    private List<Setting> makeSettings(Stage stage, IntBinaryOperator pairMargin, IntUnaryOperator wallMargin) {
         boolean knownOnly = stage.knowledge() == Knowledge.KNOWN_ONLY;
         if (knownOnly && stage.builtIn().stream().anyMatch(b -> bodies.get(b).isUnknown())) {
             return List.of();
@@ -114,7 +125,7 @@ final class SceneMaker {
             PartSet set = sets.get(placing.parts());
             List<Integer> parts = bodies.parts(set, placing);
             if (!knownOnly || parts.stream().noneMatch(p -> bodies.get(p).isUnknown())) {
-                int margin = margin(parts, stage.builtIn());
+                int margin = margin(parts, stage.builtIn(), pairMargin, wallMargin);
                 if (margin != PairTable.REFUSED) {
                     out.add(new Setting(set, placing, parts, margin));
                 }
@@ -123,15 +134,16 @@ final class SceneMaker {
         return List.copyOf(out);
     }
 
-    private int margin(List<Integer> parts, List<Integer> builtIn) {
+    private static int margin(
+            List<Integer> parts, List<Integer> builtIn, IntBinaryOperator pairMargin, IntUnaryOperator wallMargin) {
         int least = PairTable.NO_LIMIT;
         for (int i = 0; i < parts.size() && least != PairTable.REFUSED; i++) {
-            least = Math.min(least, pairs.wallMargin(parts.get(i)));
+            least = Math.min(least, wallMargin.applyAsInt(parts.get(i)));
             for (int other : builtIn) {
-                least = Math.min(least, pairs.margin(parts.get(i), other));
+                least = Math.min(least, pairMargin.applyAsInt(parts.get(i), other));
             }
             for (int j = i + 1; j < parts.size(); j++) {
-                least = Math.min(least, pairs.margin(parts.get(i), parts.get(j)));
+                least = Math.min(least, pairMargin.applyAsInt(parts.get(i), parts.get(j)));
             }
         }
         return least;

@@ -1,6 +1,7 @@
 package loopwright.paper;
 
 import java.util.Map;
+import loopwright.answer.WhatIfAnswer;
 
 /** What every JSON answer has round it: where it came from, and a list with an answer a chassis. */
 final class JsonAnswers {
@@ -31,6 +32,7 @@ final class JsonAnswers {
         json.open();
         putOrigin();
         json.put("chassis", chassis);
+        origin.findWhatIf(chassis).ifPresent(w -> json.put("overrides", WhatIfJson.object(w)));
     }
 
     private void putOrigin() {
@@ -56,8 +58,20 @@ final class JsonAnswers {
         one.put("complete", complete);
         one.put("found", false);
         one.put("why", why);
+        if (!origin.whatIfs().isEmpty()) {
+            one.put(
+                    "overrides",
+                    origin.whatIfs().stream().map(JsonAnswers::ofChassis).toList());
+        }
         json.item(one);
         end();
+    }
+
+    private static Map<String, Object> ofChassis(WhatIfAnswer answer) {
+        Map<String, Object> out = Json.object();
+        out.put("chassis", answer.fitCase().chassis().id());
+        out.putAll(WhatIfJson.object(answer));
+        return out;
     }
 
     void end() {

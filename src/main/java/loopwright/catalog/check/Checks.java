@@ -9,6 +9,7 @@ public final class Checks {
     private static final List<Check> ALL = List.of(
             new IdsAreWellFormed(),
             new IdsAreUnique(),
+            new InstrumentsAreNamedOnce(),
             new VariantsExist(),
             new ChassisReferencesExist(),
             new CurvesFall(),

@@ -16,7 +16,7 @@ final class IdsAreUnique implements Check {
     public void run(Items items, Problems problems) {
         Map<String, Item> first = new TreeMap<>();
         for (Item item : items.all()) {
-            if (item.id().isEmpty() || !item.kind().isList()) {
+            if (item.id().isEmpty() || !item.kind().isPart()) {
                 continue;
             }
             Item before = first.putIfAbsent(item.id(), item);

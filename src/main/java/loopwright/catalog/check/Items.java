@@ -1,10 +1,12 @@
 package loopwright.catalog.check;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import loopwright.catalog.chassis.Chassis;
 import loopwright.catalog.read.FileKind;
 import loopwright.catalog.read.Item;
 
@@ -12,12 +14,19 @@ import loopwright.catalog.read.Item;
  * Every item of a catalogue, right or wrong.
  *
  * @param whole whether every file could be parsed; if not, a missing id may be in one that could not
+ * @param asWritten chassis by id as their files have them, where lengths were replaced; else none
  */
-public record Items(List<Item> all, boolean whole) {
+public record Items(List<Item> all, boolean whole, Map<String, Chassis> asWritten) {
 
     /** Keeps the order. */
     public Items {
         all = List.copyOf(all);
+        asWritten = Map.copyOf(asWritten);
+    }
+
+    /** Items as their files have them. */
+    public Items(List<Item> all, boolean whole) {
+        this(all, whole, Map.of());
     }
 
     /** The items of a class that were right. */

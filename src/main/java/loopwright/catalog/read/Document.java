@@ -19,6 +19,11 @@ public record Document(SourceFile file, FileKind kind, List<Item> items) {
 
     /** Parses and binds a file; nothing if it is not YAML or its kind is not known. */
     public static Optional<Document> of(SourceFile file, Problems problems) {
+        return of(file, TreeEdit.NONE, problems);
+    }
+
+    /** Parses a file, changes its items' trees, and binds them. */
+    public static Optional<Document> of(SourceFile file, TreeEdit edit, Problems problems) {
         Subject whole = new Subject(file.name(), "");
         Notes notes = new Notes(whole, problems);
         Optional<Node> root = YamlTree.parse(file, problems);
@@ -38,7 +43,8 @@ public record Document(SourceFile file, FileKind kind, List<Item> items) {
                     "a text that says where the values come from",
                     "");
         }
-        return kindOf(map, notes).map(kind -> new Document(file, kind, itemsOf(kind, map, whole, problems)));
+        return kindOf(map, notes)
+                .map(kind -> new Document(file, kind, itemsOf(kind, map, new Made(whole, edit, problems))));
     }
 
     private static Optional<FileKind> kindOf(MapNode map, Notes notes) {
@@ -60,11 +66,14 @@ public record Document(SourceFile file, FileKind kind, List<Item> items) {
         return kind;
     }
 
-    private static List<Item> itemsOf(FileKind kind, MapNode map, Subject whole, Problems problems) {
+    /** What every item of a file is made with. */
+    private record Made(Subject whole, TreeEdit edit, Problems problems) {}
+
+    private static List<Item> itemsOf(FileKind kind, MapNode map, Made with) {
         if (!kind.isList()) {
-            return List.of(item(kind, map, HEAD, 0, whole, problems));
+            return List.of(item(kind, map, HEAD, 0, with));
         }
-        Notes notes = new Notes(whole, problems);
+        Notes notes = new Notes(with.whole(), with.problems());
         map.entries().forEach((field, entry) -> {
             if (!HEAD.contains(field) && !field.equals("items")) {
                 List<String> known = List.of("schema", "source", "items");
@@ -80,7 +89,7 @@ public record Document(SourceFile file, FileKind kind, List<Item> items) {
         List<Item> out = new ArrayList<>();
         for (Node node : list.items()) {
             if (node instanceof MapNode one) {
-                out.add(item(kind, one, Set.of(), out.size() + 1, whole, problems));
+                out.add(item(kind, one, Set.of(), out.size() + 1, with));
             } else {
                 notes.add(node.at(), "items", node.words(), "a map for each " + kind.one(), "");
             }
@@ -88,13 +97,13 @@ public record Document(SourceFile file, FileKind kind, List<Item> items) {
         return out;
     }
 
-    private static Item item(
-            FileKind kind, MapNode map, Set<String> besides, int number, Subject whole, Problems problems) {
-        String id = map.findText("id").orElse("");
+    private static Item item(FileKind kind, MapNode written, Set<String> besides, int number, Made with) {
+        String id = written.findText("id").orElse("");
+        MapNode map = with.edit().edited(kind, id, written);
         String label =
                 id.isEmpty() ? kind.one() + (number > 0 ? " number " + number : "") : kind.one() + " \"" + id + "\"";
-        Subject subject = new Subject(whole.file(), label);
-        Optional<Object> value = new RecordBinder(subject, problems)
+        Subject subject = new Subject(with.whole().file(), label);
+        Optional<Object> value = new RecordBinder(subject, with.problems())
                 .bind(kind.record(), map, besides)
                 .map(r -> r);
         return new Item(kind, subject, map, id, value);

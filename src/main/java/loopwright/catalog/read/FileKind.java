@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import loopwright.catalog.brief.Brief;
 import loopwright.catalog.chassis.Chassis;
+import loopwright.catalog.measure.Reading;
 import loopwright.catalog.part.Block;
 import loopwright.catalog.part.Board;
 import loopwright.catalog.part.Coolant;
@@ -68,6 +69,8 @@ public enum FileKind {
     STANDARDS("standards", "standards", Standards.class),
     /** The trade's allowances. */
     PRACTICE("practice", "practice", Practice.class),
+    /** What an instrument said of lengths of the catalogue. */
+    READINGS("readings", "reading", Reading.class),
     /** The catalogue's own line. */
     CATALOG("catalog", "catalog", CatalogHead.class);
 
@@ -106,6 +109,11 @@ public enum FileKind {
 
     /** Whether the file has {@code items}; otherwise the record's fields stand beside the schema line. */
     public boolean isList() {
+        return isPart() || this == READINGS;
+    }
+
+    /** Whether its items are parts or chassis: what a catalogue consists of. */
+    public boolean isPart() {
         return Part.class.isAssignableFrom(record);
     }
 

@@ -1,11 +1,19 @@
 package loopwright.catalog.standard;
 
+import java.util.List;
+import java.util.Optional;
 import loopwright.catalog.basis.Limits;
 import loopwright.catalog.part.Radiator;
 import loopwright.quantity.Dimension;
+import loopwright.quantity.Hundredths;
 
 /** The trade's allowances; common practice, no published source. */
-public record Practice(Room room, Air air, Heat heat, Loop loop, Core core) {
+public record Practice(Room room, Air air, Heat heat, Loop loop, Core core, Measuring measuring) {
+
+    /** A practice that says nothing of measuring. */
+    public Practice(Room room, Air air, Heat heat, Loop loop, Core core) {
+        this(room, air, heat, loop, core, Measuring.NOTHING);
+    }
 
     /**
      * Room that things need.
@@ -84,4 +92,101 @@ public record Practice(Room room, Air air, Heat heat, Loop loop, Core core) {
 
     /** Fins and tubes of a radiator that says nothing of its own. */
     public record Core(Radiator.Fins fins, Radiator.Tubes tubes) {}
+
+    /**
+     * With what lengths are read, and what a clash costs that no reading has found.
+     *
+     * @param instruments from the roughest and cheapest to the finest
+     * @param clashHours a stage after the other
+     */
+    public record Measuring(List<Instrument> instruments, List<ClashHours> clashHours) {
+
+        /** Nothing is said. */
+        public static final Measuring NOTHING = new Measuring(List.of(), List.of());
+
+        /** Copies. */
+        public Measuring {
+            instruments = List.copyOf(instruments);
+            clashHours = List.copyOf(clashHours);
+        }
+
+        /** The instrument with this id. */
+        public Optional<Instrument> findInstrument(String id) {
+            return instruments.stream().filter(i -> i.id().equals(id)).findFirst();
+        }
+    }
+
+    /**
+     * An instrument.
+     *
+     * @param id what readings name it by
+     * @param readsMm its smallest division, where it has one
+     * @param plusMinusMm what a reading is believed to, in the hand of somebody who is careful
+     * @param longestMm the longest length it can take
+     * @param takes what it is for
+     */
+    public record Instrument(
+            String id,
+            String title,
+            @Limits(min = 0.001, max = 10) Optional<Double> readsMm,
+            @Limits(min = 0.01, max = 20) double plusMinusMm,
+            @Limits(min = 1, max = 10_000) double longestMm,
+            List<Takes> takes) {
+
+        /** What a reading is believed to, hundredths of a millimetre. */
+        public int plusMinusHmm() {
+            return (int) Math.round(plusMinusMm * Hundredths.PER_MM);
+        }
+
+        /** The longest length it can take, hundredths of a millimetre. */
+        public int longestHmm() {
+            return (int) Math.round(longestMm * Hundredths.PER_MM);
+        }
+    }
+
+    /** What an instrument is for. */
+    public enum Takes {
+        /** Over two faces that look away from each other. */
+        OUTSIDE,
+        /** Between two faces that look at each other. */
+        INSIDE,
+        /** From an edge down to a floor. */
+        DEPTH,
+        /** From a datum to a hole or an edge. */
+        POSITION
+    }
+
+    /**
+     * Hours that one clash costs when it is found at a stage.
+     *
+     * @param lowH when all goes well
+     * @param highH when it does not
+     */
+    public record ClashHours(
+            Stage stage,
+            @Limits(min = 0, max = 200) double lowH,
+            @Limits(min = 0, max = 200) double highH) {
+        /** Refuses a band that runs backwards. */
+        public ClashHours {
+            if (!(lowH <= highH)) {
+                throw new IllegalArgumentException("low_h at most high_h");
+            }
+        }
+    }
+
+    /** When a clash can be found, from the cheapest to the dearest. */
+    public enum Stage {
+        /** On paper: another stack is chosen. */
+        ON_PAPER,
+        /** With everything put in dry. */
+        DRY_MOCK_UP,
+        /** After the cuts. */
+        AFTER_CUTTING,
+        /** After paint. */
+        AFTER_PAINT,
+        /** After assembly. */
+        AFTER_ASSEMBLY,
+        /** After the coolant is in. */
+        AFTER_FILL
+    }
 }
