@@ -67,7 +67,7 @@ public final class Attainable {
     public Optional<Build> any(Kept kept) {
         Any goal = new Any();
         for (Look look : Look.values()) {
-            walk(goal, look, kept, () -> goal.found().isPresent());
+            walk(goal, look, kept, groups, () -> goal.found().isPresent());
         }
         return goal.found();
     }
@@ -75,17 +75,20 @@ public final class Attainable {
     /** The best build by a figure among those that keep the limits, if there is one. */
     public Optional<Build> best(Order order, Kept kept) {
         Best goal = new Best(order, 1);
-        walk(goal, Look.WHOLE, kept, () -> false);
+        if (bounds.isPresent()) {
+            Outlook outlook = new Outlook(bounds.get(), cores, kept.limits());
+            walk(goal, Look.WHOLE, kept, work.byFigure(groups, outlook, order), () -> false);
+        }
         return goal.inOrder().stream().findFirst();
     }
 
-    private void walk(Goal goal, Look look, Kept kept, BooleanSupplier enough) {
+    private void walk(Goal goal, Look look, Kept kept, List<List<FoundLayout>> inOrder, BooleanSupplier enough) {
         if (bounds.isEmpty()) {
             return;
         }
         BuildWalk walk =
                 new BuildWalk(query, cores, bounds.get(), new BuildWalk.Rules(kept.limits(), kept.heat()), model);
-        for (List<FoundLayout> alike : groups) {
+        for (List<FoundLayout> alike : inOrder) {
             for (ModSet mods : work.setsFor(alike)) {
                 if (interrupted.getAsBoolean() || enough.getAsBoolean()) {
                     return;

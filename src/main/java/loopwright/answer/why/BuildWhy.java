@@ -28,8 +28,8 @@ public final class BuildWhy {
     private static final String LIMIT = "limit:";
     private static final String WISH = "wish:";
 
-    /** Conflicts whose figures are looked for; each takes a search a figure. */
-    private static final int FIGURED_MAX = 3;
+    /** Conflicts and ways out whose best figure is looked for; each takes a search. */
+    private static final int FIGURED_MAX = 6;
 
     private final FitCase fitCase;
     private final Breaches breaches;
@@ -39,6 +39,8 @@ public final class BuildWhy {
     private final String currency;
     private final List<BuildFact> facts;
     private final Map<Set<String>, Attainable> attainables = new HashMap<>();
+    private final List<FactSet> holding = new ArrayList<>();
+    private final List<FactSet> failing = new ArrayList<>();
     private final ConflictSearch.Found found;
 
     BuildWhy(Breaches breaches, List<Stated> fitWishes, List<BuildWish> wishes, Halt halt) {
@@ -49,7 +51,7 @@ public final class BuildWhy {
         this.roomC = fitCase.brief().limits().roomC();
         this.currency = fitCase.brief().terms().currency();
         this.facts = BuildFact.all(fitWishes, wishes, fitCase.brief());
-        this.found = new ConflictSearch(facts.size(), s -> any(s).isPresent(), this::isStopped).run();
+        this.found = new ConflictSearch(facts.size(), this::canHold, this::isStopped).run();
     }
 
     private boolean isStopped() {
@@ -100,6 +102,36 @@ public final class BuildWhy {
         return new Attainable.Kept(limits, heat);
     }
 
+    /** Whether a build keeps these; what builds found before keep is not asked again, nor what a part cannot. */
+    private boolean canHold(FactSet set) {
+        if (holding.stream().anyMatch(set::isSubsetOf)) {
+            return true;
+        }
+        if (failing.stream().anyMatch(f -> f.isSubsetOf(set))) {
+            return false;
+        }
+        Optional<Build> build = any(set);
+        if (build.isEmpty()) {
+            failing.add(set);
+        } else {
+            holding.add(keptBy(build.get(), set));
+        }
+        return build.isPresent();
+    }
+
+    /** What a build keeps for sure that was looked for among these: they, and every limit that its figures are within. */
+    private FactSet keptBy(Build build, FactSet asked) {
+        FactSet out = asked;
+        for (int i = 0; i < facts.size(); i++) {
+            Optional<BuildWish> limit = facts.get(i).limit();
+            if (limit.filter(l -> Figures.of(build, l.figure(), roomC) <= l.most())
+                    .isPresent()) {
+                out = out.with(i);
+            }
+        }
+        return out;
+    }
+
     private Optional<Build> any(FactSet set) {
         return attainable(set).any(kept(set));
     }
@@ -135,9 +167,12 @@ public final class BuildWhy {
     private Told figured(FactSet conflict) {
         List<Stated> stated = new ArrayList<>();
         List<Cause> causes = new ArrayList<>();
+        int telling = telling(conflict);
         for (int number : conflict.numbers()) {
             BuildFact fact = facts.get(number);
-            Optional<Build> best = fact.limit().flatMap(l -> best(l.figure(), conflict.without(number)));
+            Optional<Build> best = number == telling
+                    ? fact.limit().flatMap(l -> best(l.figure(), conflict.without(number)))
+                    : Optional.empty();
             if (best.isPresent() && fact.limit().isPresent()) {
                 BuildWish limit = fact.limit().get();
                 stated.add(figured(fact, limit, best.get()));
@@ -149,6 +184,21 @@ public final class BuildWhy {
             }
         }
         return new Told(new Conflict(stated), causes);
+    }
+
+    /** The fact of a conflict that is told with how near it can be had: the coolant, or else the first limit. */
+    private int telling(FactSet conflict) {
+        List<Integer> limits = conflict.numbers().stream()
+                .filter(n -> facts.get(n).limit().isPresent())
+                .toList();
+        return limits.stream()
+                .filter(n -> facts.get(n)
+                        .limit()
+                        .filter(l -> l.figure() == Figure.COOLANT)
+                        .isPresent())
+                .findFirst()
+                .or(() -> limits.stream().findFirst())
+                .orElse(-1);
     }
 
     private Stated figured(BuildFact fact, BuildWish limit, Build best) {
@@ -169,12 +219,12 @@ public final class BuildWhy {
         for (FactSet correction : found.corrections()) {
             if (!correction.isEmpty()) {
                 FactSet rest = all.minus(correction);
-                Optional<Build> build = correction.size() == 1
-                        ? facts.get(correction.numbers().get(0))
-                                .limit()
-                                .flatMap(l -> best(l.figure(), rest))
-                                .or(() -> any(rest))
-                        : any(rest);
+                int telling = out.size() < FIGURED_MAX ? telling(correction) : -1;
+                Optional<Build> build = Optional.of(telling)
+                        .filter(t -> t >= 0)
+                        .flatMap(t -> facts.get(t).limit())
+                        .flatMap(l -> best(l.figure(), rest))
+                        .or(() -> any(rest));
                 build.ifPresent(b -> out.add(new Given(changes(correction, b), b)));
             }
         }

@@ -194,8 +194,9 @@ final class FactWords {
         String one = named(lack.one(), candidate);
         String other = named(lack.other(), candidate);
         return lack.depth()
-                .map(d -> one + " needs " + mm(d.neededHmm()) + " mm inwards, " + mm(d.thereHmm()) + " mm are there to "
-                        + other + ": " + mm(lack.lackHmm()) + " mm short")
+                .map(d -> one + (lack.one().endsWith("fans") ? " need " : " needs ") + mm(d.neededHmm())
+                        + " mm inwards, " + mm(d.thereHmm()) + " mm are there to " + other + ": " + mm(lack.lackHmm())
+                        + " mm short")
                 .orElse(one + " and " + other + " come " + mm(lack.lackHmm()) + " mm too close "
                         + ALONG.get(lack.axis()));
     }

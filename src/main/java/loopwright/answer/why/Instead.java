@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import loopwright.answer.Cooling;
 import loopwright.answer.Halt;
 import loopwright.catalog.basis.Pattern;
@@ -14,6 +15,7 @@ import loopwright.fit.FitCase;
 import loopwright.fit.Layout;
 import loopwright.fit.ModSet;
 import loopwright.fit.MountFrame;
+import loopwright.fit.Narrowed;
 import loopwright.fit.Shape;
 import loopwright.fit.Wish;
 import loopwright.fit.WishedCase;
@@ -118,13 +120,13 @@ final class Instead {
     private record Warmer(double kelvin, double halfBandK) {
         String text() {
             return ": " + BuildWish.number(Math.abs(kelvin), 1) + " +-" + BuildWish.number(halfBandK, 1) + " K "
-                    + (kelvin >= 0 ? "warmer" : "cooler") + " than " + "it would be";
+                    + (kelvin >= 0 ? "warmer" : "cooler") + " than with what was wished";
         }
     }
 
     /** The coolant with what fits against the coolant if what was wished could hang there instead, everything else alike. */
     private Optional<Warmer> warmer(Wish.RadiatorAt given, Candidate had) {
-        FitCase wide = wished.widened();
+        FitCase wide = Narrowed.of(wished, Set.of()).fitCase();
         List<Layout.Stack> fits = new ArrayList<>();
         List<Layout.Stack> ideal = new ArrayList<>();
         for (MountFrame frame : wide.frames()) {
@@ -161,6 +163,7 @@ final class Instead {
         return wished.widened().shapes().all().stream()
                 .filter(s -> wished.meets(s, given))
                 .filter(s -> s.arrangement() == shape.arrangement())
+                .filter(s -> s.fanThickness().valueHmm() == shape.fanThickness().valueHmm())
                 .findFirst();
     }
 }

@@ -23,7 +23,7 @@ final class WishWords {
         } else if (wish instanceof Wish.ModDone done) {
             return mod(done.mod(), chassis) + " done";
         } else if (wish instanceof Wish.ModNotDone not) {
-            return mod(not.mod(), chassis) + " kept out";
+            return mod(not.mod(), chassis) + " not done";
         }
         throw new IllegalStateException("a wish that has no words: " + wish);
     }
@@ -41,12 +41,13 @@ final class WishWords {
 
     /** A mod by title and id. */
     static String mod(String id, Chassis chassis) {
-        return chassis.mods().stream()
+        return "\""
+                + chassis.mods().stream()
                         .filter(m -> m.id().equals(id))
                         .map(Mod::title)
                         .findFirst()
                         .orElse(id)
-                + " (" + id + ")";
+                + "\" (" + id + ")";
     }
 
     /** Millimetres without needless zeros. */
