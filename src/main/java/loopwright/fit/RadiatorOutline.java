@@ -38,6 +38,22 @@ public record RadiatorOutline(
                 radiator.ports().at());
     }
 
+    /** This outline, each dimension off by what it is off in the worse of two parts that measure the same. */
+    RadiatorOutline looser(RadiatorOutline other) {
+        return new RadiatorOutline(
+                pattern,
+                looser(width, other.width),
+                looser(thickness, other.thickness),
+                looser(portOverhang, other.portOverhang),
+                looser(blankOverhang, other.blankOverhang),
+                ports);
+    }
+
+    /** Of two dimensions of one value the one that may be further off; the first if both may be as far. */
+    static Dimension looser(Dimension a, Dimension b) {
+        return b.plusMinusHmm() > a.plusMinusHmm() ? b : a;
+    }
+
     /** Everything by value, in hundredths, ports sorted: the text that layouts are told apart by. */
     public String text() {
         StringBuilder out = new StringBuilder()

@@ -7,10 +7,7 @@ import loopwright.catalog.basis.Axis;
 import loopwright.catalog.basis.Face;
 import loopwright.catalog.chassis.Chassis;
 import loopwright.fit.Occupant.Group;
-import loopwright.geometry.BodyBox;
-import loopwright.geometry.Edges;
 import loopwright.geometry.SpaceBox;
-import loopwright.geometry.Spread;
 import loopwright.geometry.Sum;
 
 /**
@@ -22,6 +19,7 @@ import loopwright.geometry.Sum;
 final class Recheck {
 
     private final Chassis chassis;
+    private final Closeness closeness = new Closeness();
 
     Recheck(Chassis chassis) {
         this.chassis = chassis;
@@ -65,6 +63,7 @@ final class Recheck {
         if (boltedTogether(a.occupant(), b.occupant())) {
             return;
         }
+        Closeness.Pair pair = closeness.pair(a, b);
         int least = Integer.MAX_VALUE;
         int leastA = -1;
         int leastB = -1;
@@ -72,16 +71,17 @@ final class Recheck {
             for (int j = 0; j < b.occupant().boxes().size(); j++) {
                 boolean bothRoom = a.occupant().boxes().get(i).room()
                         && b.occupant().boxes().get(j).room();
-                int margin = bothRoom ? Integer.MAX_VALUE : clearance(a, i, b, j) - need(a, i, b, j);
-                if (margin < least) {
-                    least = margin;
-                    leastA = i;
-                    leastB = j;
+                if (!bothRoom) {
+                    int margin = clearance(a, i, b, j) - need(a, i, b, j);
+                    pair.add(a, i, b, j, need(a, i, b, j));
+                    leastA = margin < least ? i : leastA;
+                    leastB = margin < least ? j : leastB;
+                    least = Math.min(least, margin);
                 }
             }
         }
         if (leastA >= 0) {
-            out.add(gap(a, leastA, b, leastB));
+            out.add(gap(pair, a, leastA, b, leastB));
         }
     }
 
@@ -110,30 +110,17 @@ final class Recheck {
         return a.group() == Group.ON_BOARD && b.group() == Group.ON_BOARD;
     }
 
-    private Gap gap(Standing a, int boxA, Standing b, int boxB) {
-        int best = Integer.MIN_VALUE;
-        int spread = 0;
-        for (Axis axis : Axis.values()) {
-            int aBelow = b.from(boxB, axis) - a.to(boxA, axis);
-            int bBelow = a.from(boxA, axis) - b.to(boxB, axis);
-            if (Math.max(aBelow, bBelow) > best) {
-                best = Math.max(aBelow, bBelow);
-                Edges ea = edges(a, boxA, axis);
-                Edges eb = edges(b, boxB, axis);
-                spread = aBelow >= bBelow
-                        ? Spread.worstCaseHmm(eb.from(), ea.to())
-                        : Spread.worstCaseHmm(ea.from(), eb.to());
-            }
-        }
+    private static Gap gap(Closeness.Pair pair, Standing a, int boxA, Standing b, int boxB) {
         SpaceBox one = a.occupant().boxes().get(boxA);
         SpaceBox other = b.occupant().boxes().get(boxB);
         int need = need(a, boxA, b, boxB);
-        return new Gap(a.name(boxA), b.name(boxB), best, need, best - need - spread, one.room() || other.room());
-    }
-
-    private static Edges edges(Standing body, int box, Axis axis) {
-        BodyBox from = body.occupant().body().boxes().get(box);
-        return from.along(axis);
+        return new Gap(
+                a.name(boxA),
+                b.name(boxB),
+                clearance(a, boxA, b, boxB),
+                need,
+                pair.nearest(a, boxA, b, boxB, need),
+                one.room() || other.room());
     }
 
     private void addWall(List<Gap> out, Standing body, Face wall) {
@@ -141,20 +128,28 @@ final class Recheck {
         if (occupant.group() == Group.BUILT_IN || occupant.against().contains(wall)) {
             return;
         }
-        Axis axis = wall.normal();
-        Sum size = MountFrame.wall(chassis, axis);
-        List<Gap> gaps = new ArrayList<>();
+        Sum size = MountFrame.wall(chassis, wall.normal());
+        Closeness.Pair pair = closeness.pair(body, wall);
+        int least = Integer.MAX_VALUE;
+        int nearest = 0;
         for (int i = 0; i < occupant.boxes().size(); i++) {
-            int clearance = wall.isHigh() ? size.valueHmm() - body.to(i, axis) : body.from(i, axis);
-            Edges edges = edges(body, i, axis);
-            int spread =
-                    wall.isHigh() ? Spread.worstCaseHmm(size, edges.to()) : Spread.worstCaseHmm(edges.from(), Sum.ZERO);
-            SpaceBox box = occupant.boxes().get(i);
-            String name =
-                    wall.name().toLowerCase(Locale.ROOT) + (wall == Face.FLOOR || wall == Face.ROOF ? "" : " wall");
-            gaps.add(new Gap(
-                    body.name(i), name, clearance, box.needHmm(), clearance - box.needHmm() - spread, box.room()));
+            int margin = toWall(body, i, wall, size) - occupant.boxes().get(i).needHmm();
+            pair.add(body, i, wall, size, margin);
+            nearest = margin < least ? i : nearest;
+            least = Math.min(least, margin);
         }
-        gaps.stream().reduce((x, y) -> y.marginHmm() < x.marginHmm() ? y : x).ifPresent(out::add);
+        SpaceBox box = occupant.boxes().get(nearest);
+        String name = wall.name().toLowerCase(Locale.ROOT) + (wall == Face.FLOOR || wall == Face.ROOF ? "" : " wall");
+        out.add(new Gap(
+                body.name(nearest),
+                name,
+                least + box.needHmm(),
+                box.needHmm(),
+                pair.nearest(body, nearest, wall, size, least),
+                box.room()));
+    }
+
+    private static int toWall(Standing body, int box, Face wall, Sum size) {
+        return wall.isHigh() ? size.valueHmm() - body.to(box, wall.normal()) : body.from(box, wall.normal());
     }
 }

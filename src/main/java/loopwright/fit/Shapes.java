@@ -38,11 +38,13 @@ public record Shapes(List<Shape> all, Map<String, List<Radiator>> radiators, Map
         List<Shape> shapes = new ArrayList<>();
         byOutline.replaceAll((text, group) -> knownFirst(group));
         for (List<Radiator> group : byOutline.values()) {
-            RadiatorOutline outline = RadiatorOutline.of(group.get(0));
+            RadiatorOutline outline = group.stream()
+                    .map(RadiatorOutline::of)
+                    .reduce(RadiatorOutline::looser)
+                    .orElseThrow();
             for (List<Fan> frame : byFrame.values()) {
-                Fan.Frame first = frame.get(0).frame();
-                if (first.sizeMm() == outline.pattern().sizeMm()) {
-                    addTurned(shapes, outline, first.thicknessMm());
+                if (frame.get(0).frame().sizeMm() == outline.pattern().sizeMm()) {
+                    addTurned(shapes, outline, thickness(frame));
                 }
             }
         }
@@ -63,9 +65,8 @@ public record Shapes(List<Shape> all, Map<String, List<Radiator>> radiators, Map
         for (Pattern pattern : new TreeSet<>(patterns)) {
             RadiatorOutline none = new RadiatorOutline(pattern, NOTHING, NOTHING, NOTHING, NOTHING, List.of());
             for (List<Fan> frame : fans.values()) {
-                Fan.Frame first = frame.get(0).frame();
-                if (first.sizeMm() == pattern.sizeMm()) {
-                    out.add(new Shape(none, first.thicknessMm(), Arrangement.FANS_ONLY, PortEnd.LOW));
+                if (frame.get(0).frame().sizeMm() == pattern.sizeMm()) {
+                    out.add(new Shape(none, thickness(frame), Arrangement.FANS_ONLY, PortEnd.LOW));
                 }
             }
         }
@@ -81,6 +82,14 @@ public record Shapes(List<Shape> all, Map<String, List<Radiator>> radiators, Map
                 shapes.add(new Shape(outline, fanThickness, arrangement, end));
             }
         }
+    }
+
+    /** The thickness of fans that are equally thick, off by what the worst of them is. */
+    private static Dimension thickness(List<Fan> fans) {
+        return fans.stream()
+                .map(f -> f.frame().thicknessMm())
+                .reduce(RadiatorOutline::looser)
+                .orElseThrow();
     }
 
     private static String frameKey(int sizeMm, Dimension thickness) {
