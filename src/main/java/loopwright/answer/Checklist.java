@@ -15,12 +15,14 @@ import loopwright.fit.rules.Role;
 import loopwright.geometry.Verdict;
 import loopwright.loop.Machine;
 import loopwright.rank.Build;
+import loopwright.tolerance.Chance;
 
 /** Every line of a brief, what a build gives for it, and whether it is kept. */
 public final class Checklist {
 
     private static final double CENTS = 100;
     private static final double MIN_PER_H = 60;
+    private static final double PERCENT = 100;
 
     private final Inspection inspection;
     private final Brief brief;
@@ -196,6 +198,7 @@ public final class Checklist {
                     OptionalDouble.empty(),
                     broken.isEmpty() ? Kept.KEPT : Kept.BROKEN);
         }
+        mods.confidencePercent().ifPresent(this::confidence);
         if (mods.noTightPlaces()) {
             boolean tight = inspection.witness().gaps().stream().anyMatch(g -> g.verdict() == Verdict.TIGHT);
             add(
@@ -204,6 +207,17 @@ public final class Checklist {
                     tight ? "tight" : "none",
                     OptionalDouble.empty(),
                     tight ? Kept.BROKEN : Kept.KEPT);
+        }
+    }
+
+    private void confidence(double percent) {
+        OptionalDouble probability = inspection.witness().probability();
+        if (probability.isPresent()) {
+            atLeast("chance that all fits, %", percent, Chance.told(probability.getAsDouble()) * PERCENT);
+        } else {
+            add(
+                    "chance that all fits, %",
+                    "at least " + text(percent), "not all is measured", OptionalDouble.empty(), Kept.UNKNOWN);
         }
     }
 

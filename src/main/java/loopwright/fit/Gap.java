@@ -1,6 +1,8 @@
 package loopwright.fit;
 
+import java.util.OptionalDouble;
 import loopwright.geometry.Verdict;
+import loopwright.tolerance.PairMargin;
 
 /**
  * The distance between two things in a layout.
@@ -9,17 +11,32 @@ import loopwright.geometry.Verdict;
  * @param other what the other is
  * @param clearanceHmm how far apart they are
  * @param needHmm how far apart they want to be
- * @param worstCaseHmm the margin when every dimension is off as badly as it may be
+ * @param margin what may be off in it
  */
-public record Gap(String one, String other, int clearanceHmm, int needHmm, int worstCaseHmm, boolean atCable) {
+public record Gap(String one, String other, int clearanceHmm, int needHmm, PairMargin margin, boolean atCable) {
 
     /** Clearance less need. */
     public int marginHmm() {
         return clearanceHmm - needHmm;
     }
 
-    /** What that means. */
+    /** The margin when every dimension is off as badly as it may be. */
+    public int worstCaseHmm() {
+        return margin.worstLeftHmm();
+    }
+
+    /** The margin less the root sum square of what may be off. */
+    public int rssHmm() {
+        return marginHmm() - margin.nearest().rssHmm();
+    }
+
+    /** The chance that the two keep their need; absent where a dimension is not known. */
+    public OptionalDouble probability() {
+        return margin.probability();
+    }
+
+    /** What the margin means. */
     public Verdict verdict() {
-        return Verdict.of(marginHmm(), worstCaseHmm, atCable);
+        return Verdict.of(marginHmm(), worstCaseHmm(), atCable);
     }
 }

@@ -19,7 +19,7 @@ import loopwright.fit.rules.Role;
 import loopwright.quantity.Dimension;
 
 /**
- * Choices of parts that take the same room.
+ * Choices of parts that take the same room, and are known as well.
  *
  * @param id number among the sets of one grouping; sets of one grouping are told apart by it
  * @param example the first of them
@@ -106,7 +106,8 @@ public record PartSet(int id, Chosen example, List<Chosen> choices) {
     }
 
     private static String text(Dimension dimension) {
-        return (dimension.isUnknown() ? "?" : Integer.toString(dimension.valueHmm())) + ",";
+        String spread = "~" + dimension.plusMinusHmm() + dimension.distribution();
+        return (dimension.isUnknown() ? "?" : dimension.valueHmm() + spread) + ",";
     }
 
     /**

@@ -23,6 +23,7 @@ import loopwright.geometry.Verdict;
 final class Recheck {
 
     private final Chassis chassis;
+    private final Closeness closeness = new Closeness();
 
     Recheck(Chassis chassis) {
         this.chassis = chassis;
@@ -66,6 +67,7 @@ final class Recheck {
         if (boltedTogether(a.occupant(), b.occupant())) {
             return;
         }
+        Closeness.Pair pair = closeness.pair(a, b);
         int least = Integer.MAX_VALUE;
         int leastA = -1;
         int leastB = -1;
@@ -73,16 +75,17 @@ final class Recheck {
             for (int j = 0; j < b.occupant().boxes().size(); j++) {
                 boolean bothRoom = a.occupant().boxes().get(i).room()
                         && b.occupant().boxes().get(j).room();
-                int margin = bothRoom ? Integer.MAX_VALUE : clearance(a, i, b, j) - need(a, i, b, j);
-                if (margin < least) {
-                    least = margin;
-                    leastA = i;
-                    leastB = j;
+                if (!bothRoom) {
+                    int margin = clearance(a, i, b, j) - need(a, i, b, j);
+                    pair.add(a, i, b, j, need(a, i, b, j));
+                    leastA = margin < least ? i : leastA;
+                    leastB = margin < least ? j : leastB;
+                    least = Math.min(least, margin);
                 }
             }
         }
         if (leastA >= 0) {
-            out.add(gap(a, leastA, b, leastB));
+            out.add(gap(pair, a, leastA, b, leastB));
         }
     }
 
@@ -111,20 +114,47 @@ final class Recheck {
         return a.group() == Group.ON_BOARD && b.group() == Group.ON_BOARD;
     }
 
-    private Gap gap(Standing a, int boxA, Standing b, int boxB) {
-        int best = Integer.MIN_VALUE;
-        int worst = Integer.MIN_VALUE;
-        for (Axis axis : Axis.values()) {
-            int apart = farther(a, boxA, b, boxB, axis);
-            best = Math.max(best, apart);
-            if (apart > worst) {
-                worst = Math.max(worst, apart - spread(a, boxA, b, boxB, axis));
-            }
-        }
+    private static Gap gap(Closeness.Pair pair, Standing a, int boxA, Standing b, int boxB) {
         SpaceBox one = a.occupant().boxes().get(boxA);
         SpaceBox other = b.occupant().boxes().get(boxB);
         int need = need(a, boxA, b, boxB);
-        return new Gap(a.name(boxA), b.name(boxB), best, need, worst - need, one.room() || other.room());
+        return new Gap(
+                a.name(boxA),
+                b.name(boxB),
+                clearance(a, boxA, b, boxB),
+                need,
+                pair.nearest(a, boxA, b, boxB, need),
+                one.room() || other.room());
+    }
+
+    private void addWall(List<Gap> out, Standing body, Face wall) {
+        Occupant occupant = body.occupant();
+        if (!countsWith(body, wall)) {
+            return;
+        }
+        Sum size = MountFrame.wall(chassis, wall.normal());
+        Closeness.Pair pair = closeness.pair(body, wall);
+        int least = Integer.MAX_VALUE;
+        int nearest = 0;
+        for (int i = 0; i < occupant.boxes().size(); i++) {
+            int margin = toWall(body, i, wall, size) - occupant.boxes().get(i).needHmm();
+            pair.add(body, i, wall, size, margin);
+            nearest = margin < least ? i : nearest;
+            least = Math.min(least, margin);
+        }
+        SpaceBox box = occupant.boxes().get(nearest);
+        String name = wall.name().toLowerCase(Locale.ROOT) + (wall == Face.FLOOR || wall == Face.ROOF ? "" : " wall");
+        out.add(new Gap(
+                body.name(nearest),
+                name,
+                least + box.needHmm(),
+                box.needHmm(),
+                pair.nearest(body, nearest, wall, size, least),
+                box.room()));
+    }
+
+    private static int toWall(Standing body, int box, Face wall, Sum size) {
+        return wall.isHigh() ? size.valueHmm() - body.to(box, wall.normal()) : body.from(box, wall.normal());
     }
 
     private static int farther(Standing a, int boxA, Standing b, int boxB, Axis axis) {
@@ -158,7 +188,7 @@ final class Recheck {
     private boolean tightToWalls(Standing body) {
         for (Face wall : Face.values()) {
             for (int i = 0; i < body.occupant().boxes().size() && countsWith(body, wall); i++) {
-                if (wallGap(body, i, wall).verdict().compareTo(Verdict.TIGHT) <= 0) {
+                if (isTight(body, i, wall)) {
                     return true;
                 }
             }
@@ -196,31 +226,19 @@ final class Recheck {
         return from.along(axis);
     }
 
-    private void addWall(List<Gap> out, Standing body, Face wall) {
-        if (!countsWith(body, wall)) {
-            return;
-        }
-        List<Gap> gaps = new ArrayList<>();
-        for (int i = 0; i < body.occupant().boxes().size(); i++) {
-            gaps.add(wallGap(body, i, wall));
-        }
-        gaps.stream().reduce((x, y) -> y.marginHmm() < x.marginHmm() ? y : x).ifPresent(out::add);
-    }
-
     private static boolean countsWith(Standing body, Face wall) {
         return body.occupant().group() != Group.BUILT_IN
                 && !body.occupant().against().contains(wall);
     }
 
-    private Gap wallGap(Standing body, int i, Face wall) {
+    private boolean isTight(Standing body, int box, Face wall) {
         Axis axis = wall.normal();
         Sum size = MountFrame.wall(chassis, axis);
-        int clearance = wall.isHigh() ? size.valueHmm() - body.to(i, axis) : body.from(i, axis);
-        Edges edges = edges(body, i, axis);
+        Edges edges = edges(body, box, axis);
         int spread =
                 wall.isHigh() ? Spread.worstCaseHmm(size, edges.to()) : Spread.worstCaseHmm(edges.from(), Sum.ZERO);
-        SpaceBox box = body.occupant().boxes().get(i);
-        String name = wall.name().toLowerCase(Locale.ROOT) + (wall == Face.FLOOR || wall == Face.ROOF ? "" : " wall");
-        return new Gap(body.name(i), name, clearance, box.needHmm(), clearance - box.needHmm() - spread, box.room());
+        int margin =
+                toWall(body, box, wall, size) - body.occupant().boxes().get(box).needHmm();
+        return Verdict.of(margin, margin - spread, false).compareTo(Verdict.TIGHT) <= 0;
     }
 }

@@ -1,8 +1,10 @@
 package loopwright.fit;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import loopwright.fit.rules.Chosen;
 import loopwright.quantity.IntervalSet;
+import loopwright.tolerance.PairMargin;
 
 /**
  * One way to have a layout with a mod set: where everything stands, and how near it comes.
@@ -33,5 +35,26 @@ public record Witness(ModSet mods, Chosen parts, List<InPlace> places, List<At> 
     /** The place where it is tightest. */
     public Gap tightest() {
         return gaps.get(0);
+    }
+
+    /** The chance that everything fits as it stands here; worked out when asked. */
+    public OptionalDouble probability() {
+        return PairMargin.probabilityOfAll(gaps.stream().map(Gap::margin).toList());
+    }
+
+    /** The place that is likeliest to clash: the least chance; ties go to the smaller margin, then to the name. */
+    public Gap likeliestClash() {
+        Gap least = gaps.get(0);
+        double chance = least.probability().orElse(0);
+        for (Gap gap : gaps) {
+            double its = gap.probability().orElse(0);
+            boolean sameMargin = gap.marginHmm() == least.marginHmm();
+            boolean earlier = (gap.one() + gap.other()).compareTo(least.one() + least.other()) < 0;
+            if (its < chance || (its <= chance && sameMargin && earlier)) {
+                least = gap;
+                chance = its;
+            }
+        }
+        return least;
     }
 }

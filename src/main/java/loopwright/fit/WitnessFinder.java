@@ -33,6 +33,7 @@ public final class WitnessFinder {
     private final Strictness strictness;
     private final WayDemands demands;
     private final WayDemands margins;
+    private final Recheck recheck;
     private final Map<ModSet, Scene> scenes = new HashMap<>();
     private final IdentityHashMap<Setting, Map<List<Integer>, Still>> stills = new IdentityHashMap<>();
 
@@ -43,6 +44,7 @@ public final class WitnessFinder {
         this.strictness = pairs.strictness();
         this.demands = new WayDemands(pairs, strictness);
         this.margins = strictness == Strictness.NOMINAL ? demands : new WayDemands(pairs, Strictness.NOMINAL);
+        this.recheck = new Recheck(search.fitCase().chassis());
     }
 
     /** What does not slide, and the gaps among it. */
@@ -196,8 +198,7 @@ public final class WitnessFinder {
             int at = 2 * hang.frame().index();
             sliding.add(Standing.at(hang, best.positions[at], best.positions[at + 1]));
         }
-        Recheck recheck = new Recheck(search.fitCase().chassis());
-        Still still = still(best.way, recheck);
+        Still still = still(best.way);
         List<Gap> gaps = new ArrayList<>(recheck.gaps(still.bodies(), still.gaps(), sliding));
         gaps.sort(Comparator.comparingInt(Gap::marginHmm));
         if (gaps.get(0).marginHmm() != best.marginHmm) {
@@ -219,7 +220,7 @@ public final class WitnessFinder {
     }
 
     /** What does not slide is measured once for all layouts that share it. */
-    private Still still(Way way, Recheck recheck) {
+    private Still still(Way way) {
         return stills.computeIfAbsent(way.setting(), s -> new HashMap<>())
                 .computeIfAbsent(way.scene().builtIn(), builtIn -> {
                     List<Standing> standing = new ArrayList<>();

@@ -88,6 +88,8 @@ public final class FitFull implements FitPaper {
         places.lines("   ").forEach(this::print);
         print("");
         gaps(witness.gaps()).lines("   ").forEach(this::print);
+        Lines.wrap("   fits: ", ChanceWords.fits(witness, answer.fitCase().brief()))
+                .forEach(this::print);
         print("");
         room(answer.roomLeft(witness), ModWords.ids(mods, chassis), told).forEach(this::print);
         print("");
@@ -104,14 +106,17 @@ public final class FitFull implements FitPaper {
     }
 
     private static Columns gaps(List<Gap> gaps) {
-        Columns out = Columns.headed("gap, mm", "need, mm", "margin, mm", "verdict", "between");
+        Columns out = Columns.headed("gap, mm", "need", "margin, mm", "worst", "rss", "verdict", "chance", "between");
         for (Gap gap : gaps) {
             if (gap.marginHmm() < WIDE_HMM) {
                 out.row(
                         Mm.text(gap.clearanceHmm()),
                         Mm.text(gap.needHmm()),
                         Mm.text(gap.marginHmm()),
+                        Mm.text(gap.worstCaseHmm()),
+                        Mm.text(gap.rssHmm()),
                         GapWords.verdict(gap.verdict()),
+                        ChanceWords.word(gap.probability()),
                         gap.one() + " - " + gap.other());
             }
         }

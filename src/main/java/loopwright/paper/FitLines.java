@@ -8,6 +8,7 @@ import loopwright.answer.FitList;
 import loopwright.catalog.chassis.Chassis;
 import loopwright.fit.FoundLayout;
 import loopwright.fit.Layout;
+import loopwright.fit.Witness;
 
 /** Every layout that fits in a line or two: key, tightest place, stacks, and each mod set it needs. */
 public final class FitLines implements FitPaper {
@@ -43,14 +44,17 @@ public final class FitLines implements FitPaper {
                 break;
             }
             Layout layout = found.layout();
+            Witness witness = answer.witness(layout, found.needed().get(0));
             Lines.wrap(
                             layout.key() + "  ",
                             INDENT,
                             layout.stacks().stream().map(StackWords::full).collect(Collectors.joining(" | "))
                                     + "; " + needs(found, chassis) + "; "
-                                    + GapWords.margin(answer.witness(
-                                                    layout, found.needed().get(0))
-                                            .tightest()))
+                                    + GapWords.margin(witness.tightest()) + "; "
+                                    + ChanceWords.of(witness.probability())
+                                    + ChanceWords.below(
+                                            witness.probability(),
+                                            answer.fitCase().brief()))
                     .forEach(this::print);
             told++;
         }

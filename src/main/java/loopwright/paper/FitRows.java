@@ -7,7 +7,6 @@ import loopwright.answer.FitAnswer;
 import loopwright.catalog.part.Fan;
 import loopwright.catalog.part.Radiator;
 import loopwright.fit.FoundLayout;
-import loopwright.fit.Gap;
 import loopwright.fit.Layout;
 import loopwright.fit.Layout.Stack;
 import loopwright.fit.ModSet;
@@ -31,12 +30,14 @@ final class FitRows {
         ModSet smallest = found.needed().get(0);
         List<Object> sets = new ArrayList<>();
         Map<String, Object> tightest = Map.of();
+        Map<String, Object> sure = Json.object();
         for (ModSet mods : found.needed()) {
             Witness witness = answer.witness(layout, mods);
             if (sets.isEmpty()) {
-                tightest = gap(witness.tightest());
+                tightest = ChanceWords.gap(witness.tightest());
+                ChanceWords.put(sure, witness, answer.fitCase().brief());
             }
-            sets.add(modSet(layout, witness));
+            sets.add(modSet(layout, witness, sets.isEmpty() ? sure : sure(witness)));
         }
         Map<String, Object> out = Json.object();
         out.put("key", layout.key());
@@ -44,6 +45,7 @@ final class FitRows {
         out.put("mod_sets", sets);
         out.put("tightest", tightest);
         out.put("conductance_W_per_K", Mm.rounded(answer.conductanceWPerK(layout, smallest), 2));
+        out.putAll(sure);
         return out;
     }
 
@@ -52,6 +54,7 @@ final class FitRows {
         out.put("key", unknown.layout().key());
         out.put("stacks", unknown.layout().stacks().stream().map(this::stack).toList());
         out.put("measure", unknown.measure());
+        out.put("fit_probability", Json.NOTHING);
         return out;
     }
 
@@ -100,7 +103,13 @@ final class FitRows {
         return out;
     }
 
-    private Map<String, Object> modSet(Layout layout, Witness witness) {
+    private Map<String, Object> sure(Witness witness) {
+        Map<String, Object> out = Json.object();
+        ChanceWords.put(out, witness, answer.fitCase().brief());
+        return out;
+    }
+
+    private Map<String, Object> modSet(Layout layout, Witness witness, Map<String, Object> sure) {
         Map<String, Object> inside = Json.object();
         List<Object> places = new ArrayList<>();
         for (Witness.InPlace part : witness.places()) {
@@ -112,8 +121,9 @@ final class FitRows {
         }
         inside.put("places", places);
         inside.put("stacks", witness.stacks().stream().map(FitRows::at).toList());
-        inside.put("tightest", gap(witness.tightest()));
+        inside.put("tightest", ChanceWords.gap(witness.tightest()));
         inside.put("conductance_W_per_K", Mm.rounded(answer.conductanceWPerK(layout, witness.mods()), 2));
+        inside.putAll(sure);
         Map<String, Object> out = Json.object();
         out.put("mods", witness.mods().ids(answer.fitCase().chassis()));
         out.put("witness", inside);
@@ -138,16 +148,6 @@ final class FitRows {
     private static List<Object> slide(IntervalSet set) {
         List<Object> out = new ArrayList<>();
         set.intervals().forEach(i -> out.add(List.of(Mm.number(i.from()), Mm.number(i.to()))));
-        return out;
-    }
-
-    private static Map<String, Object> gap(Gap gap) {
-        Map<String, Object> out = Json.object();
-        out.put("margin_mm", Mm.number(gap.marginHmm()));
-        out.put("clearance_mm", Mm.number(gap.clearanceHmm()));
-        out.put("need_mm", Mm.number(gap.needHmm()));
-        out.put("between", List.of(gap.one(), gap.other()));
-        out.put("verdict", JsonWords.of(gap.verdict()));
         return out;
     }
 }

@@ -90,6 +90,9 @@ public final class FitText implements FitPaper {
         out.addAll(Lines.wrap(indent + "do:       ", ModWords.titles(mods, chassis) + otherSets(first)));
         out.addAll(Lines.wrap(indent + "tightest: ", GapWords.tightest(witness)));
         out.addAll(Lines.wrap(
+                indent + "fits:     ",
+                ChanceWords.fits(witness, answer.fitCase().brief())));
+        out.addAll(Lines.wrap(
                 indent + "gives:    ",
                 FitList.area(layout) / MM2_PER_CM2 + " cm2 of fans, "
                         + Mm.rounded(QUOTED_K * answer.conductanceWPerK(layout, mods), 0) + " W at 10 K; "

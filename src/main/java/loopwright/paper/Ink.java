@@ -18,6 +18,7 @@ public enum Ink {
             return line;
         }
         String out = line.replaceFirst("\\bTIGHT\\b", YELLOW + "TIGHT" + OFF)
+                .replaceFirst("\\bBELOW\\b", YELLOW + "BELOW" + OFF)
                 .replaceFirst("\\bINCOMPLETE\\b", RED + "INCOMPLETE" + OFF);
         return out.matches("(?s)(FIT|UNLOCK|[A-Z]{1,3}) .*") ? out.replaceFirst("^[A-Z]+", BOLD + "$0" + OFF) : out;
     }

@@ -8,7 +8,6 @@ import loopwright.answer.Checklist;
 import loopwright.answer.InspectAnswer;
 import loopwright.answer.Inspection;
 import loopwright.answer.NextSteps;
-import loopwright.fit.Gap;
 import loopwright.loop.Steady;
 import loopwright.quantity.Units;
 
@@ -38,6 +37,9 @@ public final class InspectJson implements InspectPaper {
         json.put("currency", in.fitCase().brief().terms().currency());
         json.put("labour_min", in.build().outcome().labourMin());
         json.put("days", in.build().outcome().days());
+        Map<String, Object> sure = Json.object();
+        ChanceWords.put(sure, in.witness(), in.fitCase().brief());
+        sure.forEach(json::put);
         json.put("checklist", checklist(in));
         json.put("clearances", clearances(in));
         json.put("room_left", RoomWords.rows(in.roomLeft()));
@@ -81,18 +83,7 @@ public final class InspectJson implements InspectPaper {
     }
 
     private static List<Map<String, Object>> clearances(Inspection in) {
-        List<Map<String, Object>> out = new ArrayList<>();
-        for (Gap gap : in.witness().gaps()) {
-            Map<String, Object> one = Json.object();
-            one.put("margin_mm", Mm.number(gap.marginHmm()));
-            one.put("clearance_mm", Mm.number(gap.clearanceHmm()));
-            one.put("need_mm", Mm.number(gap.needHmm()));
-            one.put("worst_case_mm", Mm.number(gap.worstCaseHmm()));
-            one.put("between", List.of(gap.one(), gap.other()));
-            one.put("verdict", JsonWords.of(gap.verdict()));
-            out.add(one);
-        }
-        return out;
+        return in.witness().gaps().stream().map(ChanceWords::gap).toList();
     }
 
     private static List<Map<String, Object>> temperatures(Inspection in) {

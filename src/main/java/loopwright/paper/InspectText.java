@@ -66,6 +66,8 @@ public final class InspectText implements InspectPaper {
         Lines.wrap("   do:    ", ModWords.titles(build.mods(), in.fitCase().chassis()))
                 .forEach(this::print);
         Lines.wrap("   air:   ", AirWords.of(build)).forEach(this::print);
+        Lines.wrap("   fits:  ", ChanceWords.fits(in.witness(), in.fitCase().brief()))
+                .forEach(this::print);
         Lines.wrap("   parts: ", RankDetail.parts(build)).forEach(this::print);
         Lines.wrap(
                         "   gives: ",
@@ -102,14 +104,17 @@ public final class InspectText implements InspectPaper {
     }
 
     private static List<String> clearances(Inspection in) {
-        Columns table = Columns.headed("margin mm", "clear mm", "need mm", "worst case", "verdict", "between");
+        Columns table =
+                Columns.headed("margin mm", "clear", "need", "worst case", "rss", "verdict", "chance", "between");
         for (Gap gap : in.witness().gaps().stream().limit(GAPS).toList()) {
             table.row(
                     mm(gap.marginHmm()),
                     mm(gap.clearanceHmm()),
                     mm(gap.needHmm()),
                     mm(gap.worstCaseHmm()),
+                    mm(gap.rssHmm()),
                     JsonWords.of(gap.verdict()),
+                    ChanceWords.word(gap.probability()),
                     gap.one() + " and " + gap.other());
         }
         return table.lines("");

@@ -12,7 +12,8 @@ final class Notes {
         return List.of(
                 "Positions in mm: centre of the hole pattern, from the inside of that wall; each range holds by",
                 "itself, not every pair of positions. Watts: best parts of each shape at 1300 rpm (or full speed if",
-                "slower). Nominal dimensions: measure before cutting or buying.",
+                "slower). Fits: the chance that nothing meets as it stands, each dimension off by its +- (two",
+                "standard deviations where no other is said). Measure before cutting or buying.",
                 "--layout KEY shows one layout in full: every gap, every place, all its sets of mods.",
                 origin.line());
     }

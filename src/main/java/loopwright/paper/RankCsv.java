@@ -6,9 +6,11 @@ import java.util.Collections;
 import java.util.List;
 import java.util.stream.Collectors;
 import loopwright.answer.RankAnswer;
+import loopwright.fit.Witness;
 import loopwright.loop.Band;
 import loopwright.rank.Build;
 import loopwright.rank.RankResult.Ranked;
+import loopwright.tolerance.Confidence;
 
 /** Ranked builds, for spreadsheets: one row a build. */
 public final class RankCsv implements RankPaper {
@@ -36,7 +38,11 @@ public final class RankCsv implements RankPaper {
             "parts",
             "brief",
             "catalog",
-            "program");
+            "program",
+            "fit_probability",
+            "chance",
+            "likeliest_clash",
+            "below_confidence");
 
     private final Csv csv;
     private final Origin origin;
@@ -73,7 +79,7 @@ public final class RankCsv implements RankPaper {
     private void row(RankAnswer answer, String list, Ranked ranked) {
         Build build = ranked.build();
         Band band = answer.band(build);
-        csv.row(List.of(
+        List<String> cells = new ArrayList<>(List.of(
                 answer.fitCase().chassis().id(),
                 list,
                 build.key(),
@@ -100,6 +106,16 @@ public final class RankCsv implements RankPaper {
                 origin.brief(),
                 origin.catalog(),
                 origin.program()));
+        Witness witness = ranked.witness();
+        cells.addAll(List.of(
+                ChanceWords.text(witness.probability()),
+                ChanceWords.word(witness.probability()),
+                witness.likeliestClash().one() + " to "
+                        + witness.likeliestClash().other(),
+                Boolean.toString(Confidence.isBelow(
+                        witness.probability(),
+                        answer.fitCase().brief().limits().mods().confidencePercent()))));
+        csv.row(cells);
     }
 
     @Override

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import loopwright.catalog.chassis.Chassis;
+import loopwright.fit.FitCase;
 import loopwright.rank.Build;
 import loopwright.rank.RankResult.Ranked;
 
@@ -16,14 +16,15 @@ final class RankDetail {
 
     private RankDetail() {}
 
-    static List<String> lines(String letter, Ranked ranked, Chassis chassis) {
+    static List<String> lines(String letter, Ranked ranked, FitCase fitCase) {
         Build build = ranked.build();
         List<String> out = new ArrayList<>();
         String stacks = build.layout().stacks().stream().map(StackWords::full).collect(Collectors.joining(" | "));
         out.addAll(Lines.wrap(letter + " ".repeat(Math.max(1, INDENT.length() - letter.length())), INDENT, stacks));
-        out.addAll(Lines.wrap(INDENT + "do:    ", ModWords.titles(build.mods(), chassis)));
+        out.addAll(Lines.wrap(INDENT + "do:    ", ModWords.titles(build.mods(), fitCase.chassis())));
         out.addAll(Lines.wrap(INDENT + "air:   ", AirWords.of(build)));
         out.addAll(Lines.wrap(INDENT + "tight: ", GapWords.tightest(ranked.witness())));
+        out.addAll(Lines.wrap(INDENT + "fits:  ", ChanceWords.fits(ranked.witness(), fitCase.brief())));
         out.addAll(Lines.wrap(INDENT + "parts: ", parts(build)));
         String equal = ranked.equal() == 1 ? "" : "; " + equal(ranked.equal() - 1);
         out.addAll(Lines.wrap(

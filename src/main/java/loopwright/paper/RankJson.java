@@ -5,7 +5,6 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import loopwright.answer.RankAnswer;
-import loopwright.fit.Gap;
 import loopwright.loop.Band;
 import loopwright.loop.air.AirDirection;
 import loopwright.rank.Build;
@@ -64,15 +63,8 @@ public final class RankJson implements RankPaper {
         out.put("days", build.outcome().days());
         out.put("visible_cuts", build.bill().visibleCuts());
         out.put("hidden_cuts", build.bill().hiddenCuts());
-        Gap gap = ranked.witness().tightest();
-        Map<String, Object> tightest = Json.object();
-        tightest.put("margin_mm", Mm.number(gap.marginHmm()));
-        tightest.put("clearance_mm", Mm.number(gap.clearanceHmm()));
-        tightest.put("need_mm", Mm.number(gap.needHmm()));
-        tightest.put("between", List.of(gap.one(), gap.other()));
-        tightest.put("verdict", JsonWords.of(gap.verdict()));
-        out.put("tightest", tightest);
-        out.put("fit_probability", null);
+        out.put("tightest", ChanceWords.gap(ranked.witness().tightest()));
+        ChanceWords.put(out, ranked.witness(), answer.fitCase().brief());
         out.put("equal_builds", ranked.equal());
         return out;
     }

@@ -60,8 +60,7 @@ public final class RankText implements RankPaper {
         cheaper(answer);
         for (int i = 0; i < spread.size(); i++) {
             print("");
-            RankDetail.lines(Letters.of(i), spread.get(i), answer.fitCase().chassis())
-                    .forEach(this::print);
+            RankDetail.lines(Letters.of(i), spread.get(i), answer.fitCase()).forEach(this::print);
         }
         listed(answer);
         print("");
@@ -179,7 +178,14 @@ public final class RankText implements RankPaper {
         print("The first " + listed.size() + " by " + JsonWords.of(answer.order())
                 + ": the best build of each choice of radiators and fan layers:");
         Columns table = Columns.headed(
-                answer.fitCase().brief().terms().currency(), "coolant C", "dB(A)", "hours", "days", "key", "layout");
+                answer.fitCase().brief().terms().currency(),
+                "coolant C",
+                "dB(A)",
+                "hours",
+                "days",
+                "fits",
+                "key",
+                "layout");
         for (Ranked one : listed) {
             Build build = one.build();
             table.row(
@@ -189,6 +195,7 @@ public final class RankText implements RankPaper {
                     Mm.rounded(build.outcome().labourMin() / (double) MIN_PER_H, 1)
                             .toPlainString(),
                     Integer.toString(build.outcome().days()),
+                    ChanceWords.word(one.witness().probability()),
                     build.key(),
                     build.layout().stacks().stream().map(StackWords::brief).collect(Collectors.joining(" | ")));
         }

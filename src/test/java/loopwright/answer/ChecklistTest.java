@@ -137,6 +137,31 @@ class ChecklistTest {
         expect(line(inspection(work(90000, 16, 5)), "days"), Kept.BROKEN, -1);
     }
 
+    private static BriefLimits asSureAs(double percent) {
+        BriefLimits any = limits(60, HeatLimits.NONE);
+        return new BriefLimits(
+                any.budgetCents(),
+                any.roomC(),
+                any.coolantMaxC(),
+                any.noiseMaxDBA(),
+                any.labourMaxH(),
+                any.leadMaxDays(),
+                any.freeAreaMin(),
+                new ModLimits(List.of(), Optional.empty(), Optional.empty(), false, Optional.of(percent)),
+                any.heat());
+    }
+
+    /** Everything in the small case is exact and far apart: nothing can meet. */
+    @Test
+    void theChanceIsALineWhereTheBriefAsksForOne() {
+        expect(line(inspection(asSureAs(99.9)), "chance"), Kept.KEPT, 0.1);
+        assertThat(line(inspection(asSureAs(99.9)), "chance").line()).isEqualTo("chance that all fits, %");
+        assertThat(line(inspection(asSureAs(99.9)), "chance").wanted()).isEqualTo("at least 99.9");
+        assertThat(line(inspection(asSureAs(99.9)), "chance").given()).isEqualTo("100");
+        assertThat(Checklist.of(inspection(limits(60, HeatLimits.NONE))))
+                .noneMatch(l -> l.line().startsWith("chance"));
+    }
+
     @Test
     void theCoolantIsKeptToTheHundredth() {
         double givenC = 28 + CHEAPEST.build().outcome().coolantOverRoomCentiK() / 100.0;

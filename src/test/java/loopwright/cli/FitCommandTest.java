@@ -53,8 +53,22 @@ class FitCommandTest {
         assertThat(answer.path("complete").asBoolean()).isTrue();
         for (JsonNode layout : answer.path("layouts")) {
             assertThat(layout.propertyNames()).contains("key", "stacks", "mod_sets", "tightest", "conductance_W_per_K");
-            assertThat(layout.path("tightest").propertyNames())
-                    .containsExactly("margin_mm", "clearance_mm", "need_mm", "between", "verdict");
+            assertThat(layout.propertyNames())
+                    .contains("fit_probability", "chance", "below_confidence", "likeliest_clash");
+            for (String gap : List.of("tightest", "likeliest_clash")) {
+                assertThat(layout.path(gap).propertyNames())
+                        .containsExactly(
+                                "margin_mm",
+                                "clearance_mm",
+                                "need_mm",
+                                "between",
+                                "verdict",
+                                "worst_case_mm",
+                                "rss_mm",
+                                "probability",
+                                "chance");
+            }
+            assertThat(layout.path("fit_probability").asDouble()).isBetween(0.0, 1.0);
             assertThat(layout.path("tightest").path("margin_mm").asDouble()).isNotNegative();
             for (JsonNode stack : layout.path("stacks")) {
                 assertThat(stack.propertyNames())

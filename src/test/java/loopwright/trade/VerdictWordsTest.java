@@ -2,8 +2,13 @@ package loopwright.trade;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import loopwright.fit.Gap;
+import loopwright.geometry.Sum;
 import loopwright.geometry.Verdict;
+import loopwright.tolerance.AxisMargin;
+import loopwright.tolerance.FitProbability;
+import loopwright.tolerance.PairMargin;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -23,8 +28,13 @@ class VerdictWordsTest {
     })
     void betweenStillThings(int marginHmm, Verdict verdict) {
         assertThat(Verdict.of(marginHmm, 0, false)).isEqualTo(verdict);
-        assertThat(new Gap("one", "other", marginHmm + 100, 100, 0, false).verdict())
-                .isEqualTo(verdict);
+        assertThat(gap(marginHmm).verdict()).isEqualTo(verdict);
+    }
+
+    private static Gap gap(int marginHmm) {
+        AxisMargin exact = AxisMargin.between(marginHmm, Sum.ZERO, Sum.ZERO, "pair");
+        PairMargin margin = new PairMargin(exact, List.of(), new FitProbability());
+        return new Gap("one", "other", marginHmm + 100, 100, margin, false);
     }
 
     @ParameterizedTest(name = "margin {0} hundredths at a cable is {1}")

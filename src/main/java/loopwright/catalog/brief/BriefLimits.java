@@ -35,10 +35,25 @@ public record BriefLimits(
                 new HeatLimits(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
-    /** What may be done to the case. */
+    /**
+     * What may be done to the case, and how sure it has to be that all fits.
+     *
+     * @param confidencePercent least chance that everything fits; what is below is marked, not dropped
+     */
     public record ModLimits(
             List<String> forbid,
             @Limits(min = 0, max = 50) Optional<Integer> visibleCutsMax,
             @Limits(min = 0, max = 50) Optional<Integer> cutsMax,
-            boolean noTightPlaces) {}
+            boolean noTightPlaces,
+            @Limits(min = 1, max = 99.9) Optional<Double> confidencePercent) {
+
+        /** Limits without a word on how sure. */
+        public ModLimits(
+                List<String> forbid,
+                Optional<Integer> visibleCutsMax,
+                Optional<Integer> cutsMax,
+                boolean noTightPlaces) {
+            this(forbid, visibleCutsMax, cutsMax, noTightPlaces, Optional.empty());
+        }
+    }
 }
