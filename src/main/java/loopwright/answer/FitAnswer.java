@@ -5,6 +5,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
+import loopwright.answer.why.WhyAnswer;
+import loopwright.answer.why.Wishes;
 import loopwright.fit.FitCase;
 import loopwright.fit.FitResult;
 import loopwright.fit.FitSearch;
@@ -13,7 +16,6 @@ import loopwright.fit.FoundLayout;
 import loopwright.fit.Growth;
 import loopwright.fit.Layout;
 import loopwright.fit.ModSet;
-import loopwright.fit.MountHindrance;
 import loopwright.fit.RoomLeft;
 import loopwright.fit.UnknownLayout;
 import loopwright.fit.Witness;
@@ -37,6 +39,7 @@ public final class FitAnswer {
     private final WitnessFinder finder;
     private final StackAir air;
     private final RatedStacks rated;
+    private final Supplier<WhyAnswer> why;
     private final RoomLeft room;
     private final Map<String, Double> conductances = new HashMap<>();
     /** Why the telling was cut short: empty, or one reason. */
@@ -58,6 +61,7 @@ public final class FitAnswer {
         this.finder = new WitnessFinder(search);
         this.air = new StackAir(fitCase);
         this.rated = new RatedStacks(fitCase, Sites.model(fitCase));
+        this.why = Once.of(() -> new WhyAnswer(fitCase, Wishes.ofNothing(fitCase, wish), halt));
         this.room = new RoomLeft(fitCase);
     }
 
@@ -69,11 +73,6 @@ public final class FitAnswer {
     /** How the question was narrowed. */
     public FitWish wish() {
         return wish;
-    }
-
-    /** How many valid mod sets there are. */
-    public int modSets() {
-        return result.modSets();
     }
 
     /** Layouts that fit and are to be shown. */
@@ -96,14 +95,9 @@ public final class FitAnswer {
         return result.fits().size();
     }
 
-    /** Why the parts themselves cannot all be had or placed, where that is so. */
-    public Optional<String> partsTrouble() {
-        return search.partsTrouble();
-    }
-
-    /** What keeps radiators from the mounts. */
-    public List<MountHindrance> hindrances() {
-        return MountHindrance.of(search);
+    /** Why nothing fits; for where that is so. */
+    public WhyAnswer why() {
+        return why.get();
     }
 
     /** Why layouts may be missing, where they may be. */

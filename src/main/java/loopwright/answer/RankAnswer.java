@@ -5,6 +5,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
+import loopwright.answer.why.WhyAnswer;
+import loopwright.answer.why.Wishes;
 import loopwright.fit.FitCase;
 import loopwright.fit.FitWish;
 import loopwright.loop.Band;
@@ -29,6 +32,7 @@ public final class RankAnswer {
     private final Map<String, Swings> swings = new HashMap<>();
     private final RankWish wish;
     private final RankResult result;
+    private final Supplier<WhyAnswer> why;
 
     /** Ranks. */
     public RankAnswer(FitCase fitCase, FitWish wish, RankWish ranked, Halt halt) {
@@ -36,6 +40,7 @@ public final class RankAnswer {
         this.halt = halt;
         this.model = Sites.model(fitCase);
         this.wish = ranked;
+        this.why = Once.of(() -> new WhyAnswer(fitCase, Wishes.ofNothing(fitCase, wish), halt));
         this.result = new RankSearch(fitCase, wish, model, () -> halt.because().isPresent())
                 .run(
                         ranked.order(),
@@ -65,6 +70,14 @@ public final class RankAnswer {
         return wish.order();
     }
 
+    /** Why nothing fits, or why no build keeps the limits; for where there is no build and nothing was left out. */
+    public Optional<WhyAnswer> why() {
+        boolean none = result.unbeaten().isEmpty() && incompleteBecause().isEmpty();
+        boolean unknown =
+                result.fits().fits().isEmpty() && !result.fits().unknown().isEmpty();
+        return none && !unknown && wish.layout().isEmpty() ? Optional.of(why.get()) : Optional.empty();
+    }
+
     /** Why there is no build to show; only asked when there is none. */
     public String whyNone() {
         if (incompleteBecause().isPresent()) {
@@ -79,7 +92,7 @@ public final class RankAnswer {
         }
         return wish.layout()
                 .map(key -> "No layout with the key " + key + " fits here: fit lists the keys.")
-                .orElse("Nothing fits, so there is nothing to rank: fit and unlock tell why.");
+                .orElse("Nothing fits, so there is nothing to rank.");
     }
 
     /** Why builds may be missing, where they may be. */

@@ -16,6 +16,8 @@ import loopwright.cli.BriefOptions.Asked;
 import loopwright.fit.FitCase;
 import loopwright.paper.Ink;
 import loopwright.paper.Origin;
+import loopwright.paper.WhyCsv;
+import loopwright.paper.WhyJson;
 import loopwright.paper.WhyPaper;
 import loopwright.paper.WhyText;
 import picocli.CommandLine.Command;
@@ -70,7 +72,7 @@ final class WhyCommand implements Callable<Integer> {
         Asked asked = about.read();
         List<InChassis> all = wishes(asked, day);
         Stopper stopper = about.stopper();
-        WhyPaper paper = paper(Origin.of(Version.program(), asked.catalog(), asked.brief()));
+        WhyPaper paper = paper(about.origin(asked, stopper));
         Outcome outcome = new Outcome();
         paper.begin();
         for (InChassis each : all) {
@@ -109,8 +111,8 @@ final class WhyCommand implements Callable<Integer> {
     private WhyPaper paper(Origin origin) {
         PrintWriter out = spec.commandLine().getOut();
         return switch (about.format()) {
-            case JSON -> new loopwright.paper.WhyJson(out, origin);
-            case CSV -> new loopwright.paper.WhyCsv(out, origin);
+            case JSON -> new WhyJson(out, origin);
+            case CSV -> new WhyCsv(out, origin);
             case TABLE -> new WhyText(out, origin, Ansi.AUTO.enabled() ? Ink.COLOURED : Ink.PLAIN, top);
         };
     }

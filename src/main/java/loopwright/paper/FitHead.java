@@ -31,22 +31,10 @@ final class FitHead {
         if (answer.fitsInAll() == 0
                 && answer.incompleteBecause().isEmpty()
                 && answer.unknown().isEmpty()) {
-            out.addAll(why(answer));
+            out.add("");
+            out.addAll(WhyShort.fit(answer.why()));
         }
         return out;
-    }
-
-    private static List<String> why(FitAnswer answer) {
-        if (answer.modSets() == 0) {
-            return List.of(
-                    "     No set of mods is allowed: the mods asked for and those forbidden contradict each other.");
-        }
-        if (answer.partsTrouble().isPresent()) {
-            return Lines.wrap("     ", answer.partsTrouble().get() + ".");
-        }
-        Columns table = Columns.plain();
-        answer.hindrances().forEach(h -> table.row(h.mount(), h.text()));
-        return table.lines("     ");
     }
 
     /** Complete, or why not. */

@@ -53,6 +53,10 @@ public final class FitJson implements FitPaper {
         json.put("found", fits.size());
         json.put("complete", answer.incompleteBecause().isEmpty());
         answer.incompleteBecause().ifPresent(b -> json.put("incomplete_because", b));
+        boolean nothing = answer.fitsInAll() == 0 && answer.unknown().isEmpty();
+        if (nothing && answer.incompleteBecause().isEmpty()) {
+            json.put("why", WhyRows.fit(answer.why()));
+        }
         json.close();
         return !fits.isEmpty();
     }

@@ -32,6 +32,7 @@ public final class RankJson implements RankPaper {
         answers.open(answer.fitCase().chassis().id());
         json.put("complete", answer.incompleteBecause().isEmpty());
         answer.incompleteBecause().ifPresent(b -> json.put("incomplete_because", b));
+        answer.why().ifPresent(w -> json.put("why", w.had().isPresent() ? WhyRows.builds(w) : WhyRows.fit(w)));
         json.put("layouts_in_all", answer.result().fits().fits().size());
         json.put("temperature_model", "steady state: air, coolant and heat balanced together");
         json.openList("unbeaten");

@@ -52,6 +52,10 @@ public final class RankText implements RankPaper {
         if (spread.isEmpty()) {
             print("");
             print(answer.whyNone());
+            answer.why()
+                    .map(w -> w.had().isPresent() ? WhyShort.builds(w) : WhyShort.fit(w))
+                    .orElse(List.of())
+                    .forEach(this::print);
         } else {
             print("");
             table(answer, spread).forEach(this::print);

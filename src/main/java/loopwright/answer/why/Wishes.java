@@ -13,6 +13,8 @@ import loopwright.catalog.chassis.Mount;
 import loopwright.catalog.part.Part;
 import loopwright.catalog.part.Radiator;
 import loopwright.catalog.read.Nearest;
+import loopwright.fit.FitCase;
+import loopwright.fit.FitWish;
 import loopwright.fit.Wish;
 import loopwright.fit.rules.Role;
 import loopwright.quantity.Hundredths;
@@ -31,6 +33,19 @@ public record Wishes(List<Wish> ofFit, List<BuildWish> ofBuilds) {
     public Wishes {
         ofFit = List.copyOf(ofFit);
         ofBuilds = List.copyOf(ofBuilds);
+    }
+
+    /** What a question wished that found nothing: a radiator somewhere, with its mods done or not done. */
+    public static Wishes ofNothing(FitCase fitCase, FitWish wish) {
+        List<Wish> out = new ArrayList<>();
+        if (!wish.with().isEmpty() || !wish.without().isEmpty()) {
+            List<String> mounts =
+                    fitCase.chassis().mounts().stream().map(Mount::id).toList();
+            out.add(new Wish.RadiatorAt("radiator", mounts, Wish.Pick.ANY));
+            wish.with().forEach(m -> out.add(new Wish.ModDone("with=" + m, m)));
+            wish.without().forEach(m -> out.add(new Wish.ModNotDone("without=" + m, m)));
+        }
+        return new Wishes(out, List.of());
     }
 
     /** Wishes as read, and what was wrong with those that could not be. */
