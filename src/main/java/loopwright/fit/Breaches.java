@@ -104,6 +104,21 @@ public final class Breaches {
         return new Lacking(attempts).of(candidate);
     }
 
+    /** The dimensions to measure of a body that a candidate has and that is not known. */
+    public List<String> toMeasure(Fact fact, Candidate candidate) {
+        Bodies bodies = attempts.maker().bodies();
+        List<Occupant> all = new ArrayList<>();
+        candidate.hangs().forEach(h -> all.add(h.occupant()));
+        candidate.builtIn().forEach(b -> all.add(bodies.get(b)));
+        candidate.placed().bodies().forEach(b -> all.add(bodies.get(b)));
+        return all.stream()
+                .filter(o -> o.body().id().equals(fact.about()))
+                .flatMap(o -> o.unknowns().stream())
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
     /** A walk over one scene: what its mod set and placing break, and the stacks so far. */
     private record Step(
             Group group, Scene scene, FactSet broken, FactSet met, List<HangFacts.Option> stacks, List<Open> open) {}

@@ -15,7 +15,6 @@ import loopwright.fit.Growth.Measure;
 import loopwright.fit.rules.Chosen;
 import loopwright.fit.rules.Role;
 import loopwright.geometry.Body;
-import loopwright.quantity.Dimension;
 
 /** The parts of which one measure grows: the bodies of records that are that much larger, and nothing else. */
 final class PartGrowth {
@@ -44,26 +43,8 @@ final class PartGrowth {
                 card.body().lengthMm().valueHmm(),
                 growing(
                         was,
-                        e -> PartBodies.card(board, longer(card, e), Spot.onBoard(chassis)),
+                        e -> PartBodies.card(board, Resized.longer(card, e), Spot.onBoard(chassis)),
                         pose.width().axis()));
-    }
-
-    private static GraphicsCard longer(GraphicsCard was, int e) {
-        GraphicsCard.Body body = was.body();
-        return new GraphicsCard(
-                was.id(),
-                was.title(),
-                was.variantOf(),
-                was.buy(),
-                was.cooling(),
-                new GraphicsCard.Body(
-                        more(body.lengthMm(), e),
-                        body.thicknessMm(),
-                        body.heightMm(),
-                        body.topRoomMm(),
-                        body.topRoomLengthMm()),
-                was.power(),
-                was.performance());
     }
 
     /** The supply, longer; the room for its plugs moves with its far end. */
@@ -80,10 +61,7 @@ final class PartGrowth {
                                 supply.title(),
                                 supply.id(),
                                 new PartBodies.Room(
-                                        new SizeMm(more(size.lengthMm(), e), size.widthMm(), size.heightMm()),
-                                        "plugs",
-                                        "plug_room_mm",
-                                        supply.plugRoomMm()),
+                                        Resized.longer(supply, e).body(), "plugs", "plug_room_mm", supply.plugRoomMm()),
                                 Spot.in(chassis, place)),
                         place.pose().length().axis()));
     }
@@ -97,27 +75,11 @@ final class PartGrowth {
                 memory.heightMm().valueHmm(),
                 growing(
                         was,
-                        e -> PartBodies.memory(board, taller(memory, e), Spot.onBoard(chassis)),
+                        e -> PartBodies.memory(board, Resized.taller(memory, e), Spot.onBoard(chassis)),
                         pose.height().axis()));
-    }
-
-    private static Memory taller(Memory was, int e) {
-        return new Memory(
-                was.id(),
-                was.title(),
-                was.variantOf(),
-                was.buy(),
-                was.generation(),
-                more(was.heightMm(), e),
-                was.modules(),
-                was.capacityGb());
     }
 
     private static Growing growing(Occupant was, IntFunction<Body> body, Axis axis) {
         return Growing.still(e -> Occupant.of(body.apply(e), was.group(), was.against(), was.touches()), axis);
-    }
-
-    private static Dimension more(Dimension was, int e) {
-        return new Dimension(was.valueHmm() + e, was.plusMinusHmm(), was.known());
     }
 }

@@ -15,11 +15,13 @@ import loopwright.fit.rules.Role;
 /** What to give up or change about a fact, with the numbers of the candidate that then has the rest. */
 final class ChangeWords {
 
+    private final Breaches breaches;
     private final FactWords words;
     private final Chassis chassis;
     private final boolean asked;
 
     ChangeWords(Breaches breaches, FactWords words) {
+        this.breaches = breaches;
         this.words = words;
         this.chassis = breaches.wished().asked().chassis();
         this.asked = breaches.wished().isAsked();
@@ -66,7 +68,7 @@ final class ChangeWords {
             case OUTSIDE ->
                 "give the " + about + " more air: "
                         + words.fact(fact, candidate).sentence();
-            case KNOWN -> "measure " + about;
+            case KNOWN -> "measure " + String.join(", ", breaches.toMeasure(fact, candidate));
             case CLEAR -> throw new IllegalStateException("told with what is lacking");
         };
     }

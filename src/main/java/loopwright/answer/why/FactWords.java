@@ -71,10 +71,10 @@ final class FactWords {
             case WISH -> "you want " + WishWords.of(wish(fact), chassis);
             case FORBIDDEN -> "the brief forbids " + WishWords.mod(fact.about(), chassis);
             case VISIBLE_CUTS ->
-                "the brief allows " + cuts(mods.visibleCutsMax(), "that show") + ", not "
+                "the brief allows " + cuts(mods.visibleCutsMax(), true) + ", not "
                         + done.stream().mapToInt(m -> m.look().visibleCuts()).sum();
             case CUTS ->
-                "the brief allows " + cuts(mods.cutsMax(), "in all") + ", not "
+                "the brief allows " + cuts(mods.cutsMax(), false) + ", not "
                         + done.stream()
                                 .mapToInt(m -> m.look().visibleCuts() + m.look().hiddenCuts())
                                 .sum();
@@ -90,7 +90,7 @@ final class FactWords {
                 "outside the " + fact.about() + " are "
                         + mm(openings.outsideDepthHmm(frame(fact).mount(), candidate.mods()))
                         + " mm of air; a stack wants " + mm(outsideMinHmm()) + " mm";
-            case KNOWN -> "a dimension of " + fact.about() + " is not known: measure it";
+            case KNOWN -> body(fact) + " is not measured: " + String.join(", ", breaches.toMeasure(fact, candidate));
             case CLEAR -> throw new IllegalStateException("told with what is lacking");
         };
     }
@@ -99,9 +99,19 @@ final class FactWords {
         return fitCase.catalog().practice().air().outsideDepthMinMm().valueHmm();
     }
 
-    private static String cuts(Optional<Integer> most, String which) {
+    private static String cuts(Optional<Integer> most, boolean visible) {
         int cuts = most.orElse(0);
-        return (cuts == 0 ? "no cut" : "at most " + cuts + (cuts == 1 ? " cut" : " cuts")) + " " + which;
+        String which = !visible ? " in all" : cuts > 1 ? " that show" : " that shows";
+        return (cuts == 0 ? "no cut" : "at most " + cuts + (cuts == 1 ? " cut" : " cuts")) + which;
+    }
+
+    /** A body of a fact in words: its mount or its own name. */
+    static String body(Fact fact) {
+        String[] two = fact.about().split(":", 2);
+        if (two.length == 1) {
+            return "the " + two[0];
+        }
+        return two[0].equals("stack") ? "what hangs at the " + two[1] : "the " + two[0] + " " + two[1];
     }
 
     Wish wish(Fact fact) {

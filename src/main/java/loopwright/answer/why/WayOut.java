@@ -30,6 +30,7 @@ public record WayOut(List<Stated> changes, Kind kind, ModSet mods, Effort effort
 
     /** What is in hand first, then the cheapest, the quickest, the one that lacks least. */
     static final Comparator<WayOut> CHEAPEST_FIRST = Comparator.comparing((WayOut w) -> w.kind() == Kind.OTHERWISE)
+            .thenComparing(WayOut::hasNoFigure)
             .thenComparingLong(w -> w.effort().costCents())
             .thenComparingInt(w -> w.effort().handsOnMin())
             .thenComparingDouble(WayOut::amount)
@@ -39,6 +40,12 @@ public record WayOut(List<Stated> changes, Kind kind, ModSet mods, Effort effort
     public WayOut {
         changes = List.copyOf(changes);
         instead = List.copyOf(instead);
+    }
+
+    /** Whether it wants something that no figure tells, like other holes. */
+    private boolean hasNoFigure() {
+        return kind == Kind.OTHERWISE
+                && changes.stream().anyMatch(c -> c.id().startsWith("seat:") || c.id().startsWith("place:"));
     }
 
     /** All that is lacking, whatever its unit. */

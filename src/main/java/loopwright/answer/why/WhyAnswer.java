@@ -178,15 +178,21 @@ public final class WhyAnswer {
                         bill.costCents(fitCase.brief().terms()),
                         bill.handsOnMin(),
                         bill.days(fitCase.brief().terms())),
-                instead(facts));
+                instead(facts, candidate));
     }
 
-    /** Other radiators for the one wish that is given up. */
-    private List<Stated> instead(List<Fact> facts) {
-        return facts.size() == 1
-                        && facts.get(0).kind() == Fact.Kind.WISH
-                        && halt.because().isEmpty()
-                ? new Instead(breaches.wished(), halt).of(words.wish(facts.get(0)))
+    /** Other radiators for the one wish that is given up; the smaller part where just that is in the way. */
+    private List<Stated> instead(List<Fact> facts, Candidate candidate) {
+        if (facts.size() != 1 || halt.because().isPresent()) {
+            return List.of();
+        }
+        Fact fact = facts.get(0);
+        if (fact.kind() == Fact.Kind.CLEAR) {
+            return new Smaller(breaches.wished(), halt)
+                    .of(words.lack(fact, candidate), candidate).stream().toList();
+        }
+        return fact.kind() == Fact.Kind.WISH && breaches.wished().isAsked()
+                ? new Instead(breaches.wished(), halt).of(words.wish(fact))
                 : List.of();
     }
 
