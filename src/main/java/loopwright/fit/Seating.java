@@ -100,16 +100,14 @@ public final class Seating {
             Range range = range(frame.mount(), seat)
                     .withUnknowns(openings.unknowns(frame.mount(), shape.arrangement(), mods));
             if (shape.arrangement().needsCover()) {
-                Optional<Range> cut = cutToCover(frame, shape, mods, range);
-                if (cut.isEmpty()) {
-                    continue;
+                for (RaisedCover raised : openings.covers(frame.mount(), mods)) {
+                    cutToCover(frame, shape, raised, range).ifPresent(out::add);
                 }
-                range = cut.get();
-            }
-            if (!range.isEmpty()) {
+            } else {
                 out.add(range);
             }
         }
+        out.removeIf(Range::isEmpty);
         return List.copyOf(out);
     }
 
@@ -121,15 +119,15 @@ public final class Seating {
 
     /** Every seat that a mount has with a mod set. */
     List<Mount.Seat> seats(Mount mount, ModSet mods) {
-        Optional<Mod> window = mods.mods(chassis).stream()
+        List<Mod> windows = mods.mods(chassis).stream()
                 .filter(m -> m.effect().covers().stream()
                         .anyMatch(c -> c.mount().equals(mount.id()) && c.over() == RaisedCover.Over.WINDOW))
-                .findFirst();
+                .toList();
         List<Mount.Seat> all = new ArrayList<>();
-        if (window.isEmpty()) {
+        if (windows.isEmpty()) {
             all.addAll(mount.seats());
         }
-        for (Mod mod : window.map(List::of).orElseGet(() -> mods.mods(chassis))) {
+        for (Mod mod : windows.isEmpty() ? mods.mods(chassis) : windows) {
             for (ModSeat made : mod.effect().seats()) {
                 if (made.mount().equals(mount.id())) {
                     all.add(made.seat());
@@ -166,12 +164,8 @@ public final class Seating {
         }
     }
 
-    private Optional<Range> cutToCover(MountFrame frame, Shape shape, ModSet mods, Range range) {
-        Optional<RaisedCover> raised = openings.cover(frame.mount(), mods);
-        if (raised.isEmpty()) {
-            return Optional.empty();
-        }
-        Cover cover = catalog.part(Cover.class, raised.get().cover());
+    private Optional<Range> cutToCover(MountFrame frame, Shape shape, RaisedCover raised, Range range) {
+        Cover cover = catalog.part(Cover.class, raised.cover());
         int plenum = cover.skin().freeArea() >= catalog.practice().air().solidSkinFreeAreaMin()
                 ? catalog.practice().room().plenumPerforatedMm().valueHmm()
                 : catalog.practice().room().plenumSolidMm().valueHmm();
@@ -185,17 +179,17 @@ public final class Seating {
         note(unknowns, "cover." + cover.id() + ".width", cover.body().widthMm());
         note(unknowns, "cover." + cover.id() + ".wall", cover.body().wallMm());
         note(unknowns, "cover." + cover.id() + ".inside-height", cover.body().insideHeightMm());
-        note(unknowns, frame.mount().id() + ".cover-centre", raised.get().lengthwiseMm());
-        note(unknowns, frame.mount().id() + ".cover-centre", raised.get().sidewaysMm());
+        note(unknowns, frame.mount().id() + ".cover-centre", raised.lengthwiseMm());
+        note(unknowns, frame.mount().id() + ".cover-centre", raised.sidewaysMm());
         int wall = cover.body().wallMm().valueHmm();
         IntervalSet along = inCavity(
                 range.along(),
-                raised.get().lengthwiseMm().valueHmm(),
+                raised.lengthwiseMm().valueHmm(),
                 cover.body().lengthMm().valueHmm() - 2 * wall,
                 along(shape, radiator));
         IntervalSet aside = inCavity(
                 range.aside(),
-                raised.get().sidewaysMm().valueHmm(),
+                raised.sidewaysMm().valueHmm(),
                 cover.body().widthMm().valueHmm() - 2 * wall,
                 aside(shape, radiator));
         return Optional.of(new Range(along, aside, List.copyOf(unknowns)));
