@@ -125,10 +125,14 @@ public final class Breaches {
 
     /** Runs it. */
     public Corrections run() {
-        boolean whole = attempts.isWhole() && walk(Beyond.NOTHING);
-        Beyond beyond = Beyond.helpsWith(found.sets(), book, wished);
-        if (whole && !beyond.isNothing()) {
+        Beyond beyond = Beyond.NOTHING;
+        boolean whole = attempts.isWhole() && walk(beyond);
+        // What is found with other parts can be about yet others: until nothing is added.
+        Beyond more = Beyond.helpsWith(found.sets(), book, wished);
+        while (whole && !more.equals(beyond)) {
+            beyond = more;
             whole = walk(beyond);
+            more = beyond.or(Beyond.helpsWith(found.sets(), book, wished));
         }
         return corrections(whole);
     }

@@ -137,6 +137,14 @@ public final class Openings {
         return List.copyOf(out);
     }
 
+    /** The raised covers that a mod set puts over a mount; a valid set puts one there at most. */
+    List<RaisedCover> covers(Mount mount, ModSet mods) {
+        return mods.mods(chassis).stream()
+                .flatMap(m -> m.effect().covers().stream())
+                .filter(c -> c.mount().equals(mount.id()))
+                .toList();
+    }
+
     /** The raised cover that a mod set puts over a mount. */
     public Optional<RaisedCover> cover(Mount mount, ModSet mods) {
         return mods.mods(chassis).stream()

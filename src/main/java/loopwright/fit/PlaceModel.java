@@ -2,6 +2,7 @@ package loopwright.fit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import loopwright.catalog.chassis.Place;
@@ -97,12 +98,13 @@ final class PlaceModel {
                 usable,
                 wanted(RESERVOIR, s -> pumpOf(s).kind() == Pump.Kind.PUMP ? List.of(Holds.RESERVOIR) : List.of()));
         for (int k = 0; k < drivePlaces.length; k++) {
+            int here = k;
             Holds form = holds(drives.get(k));
             held(set, drivePlaces[k], usable, wanted(FIRST_DRIVE + k, s -> List.of(form)));
-            boolean bothPlaced = !isLeftOut(FIRST_DRIVE + k) && k > 0 && !isLeftOut(FIRST_DRIVE + k - 1);
-            if (bothPlaced && drives.get(k).body().equals(drives.get(k - 1).body())) {
-                model.arithm(drivePlaces[k - 1], "<", drivePlaces[k]).post();
-            }
+            // Drives alike can be swapped: those with places stand in the brief's order.
+            alikeBefore(k)
+                    .ifPresent(j ->
+                            model.arithm(drivePlaces[j], "<", drivePlaces[here]).post());
         }
         List<IntVar> all = new ArrayList<>(List.of(set, supply, pump, reservoir));
         all.addAll(List.of(drivePlaces));
@@ -124,6 +126,19 @@ final class PlaceModel {
             out.add(new Placing(set.getValue(), at(supply), at(pump), at(reservoir), driveAt));
         }
         return List.copyOf(out);
+    }
+
+    /** The last drive before the k-th that has a place and takes the same room in the same places. */
+    private OptionalInt alikeBefore(int k) {
+        return IntStream.range(0, isLeftOut(FIRST_DRIVE + k) ? 0 : k)
+                .filter(j -> !isLeftOut(FIRST_DRIVE + j) && areAlike(drives.get(j), drives.get(k)))
+                .max();
+    }
+
+    private static boolean areAlike(Drive one, Drive other) {
+        return one.form() == other.form()
+                && one.body().equals(other.body())
+                && one.plugRoomMm().equals(other.plugRoomMm());
     }
 
     private int at(IntVar place) {

@@ -139,7 +139,7 @@ final class PlacedFacts {
         }
         for (int k = 0; k < placing.drives().size(); k++) {
             if (placing.drives().get(k) == PlaceModel.NOWHERE) {
-                out = out.with(book.number(Fact.Kind.PLACE, "drive " + (k + 1)));
+                out = out.with(book.number(Fact.Kind.PLACE, "drive:" + (k + 1)));
             }
         }
         return out;

@@ -99,16 +99,14 @@ public final class Seating {
         for (NamedSeat seat : seats(frame.mount(), shape.pattern(), mods)) {
             Range range = range(seat).withUnknowns(openings.unknowns(frame.mount(), shape.arrangement(), mods));
             if (shape.arrangement().needsCover()) {
-                Optional<Range> cut = cutToCover(frame, shape, mods, range);
-                if (cut.isEmpty()) {
-                    continue;
+                for (RaisedCover raised : openings.covers(frame.mount(), mods)) {
+                    cutToCover(frame, shape, raised, range).ifPresent(out::add);
                 }
-                range = cut.get();
-            }
-            if (!range.isEmpty()) {
+            } else {
                 out.add(range);
             }
         }
+        out.removeIf(Range::isEmpty);
         return List.copyOf(out);
     }
 
@@ -127,18 +125,18 @@ public final class Seating {
     }
 
     private List<NamedSeat> namedSeats(Mount mount, ModSet mods) {
-        Optional<Mod> window = mods.mods(chassis).stream()
+        List<Mod> windows = mods.mods(chassis).stream()
                 .filter(m -> m.effect().covers().stream()
                         .anyMatch(c -> c.mount().equals(mount.id()) && c.over() == RaisedCover.Over.WINDOW))
-                .findFirst();
+                .toList();
         List<NamedSeat> all = new ArrayList<>();
-        if (window.isEmpty()) {
+        if (windows.isEmpty()) {
             String address = MountFrame.address(chassis, mount) + ".seats.";
             for (int i = 0; i < mount.seats().size(); i++) {
                 all.add(new NamedSeat(address + (i + 1), mount.seats().get(i)));
             }
         }
-        for (Mod mod : window.map(List::of).orElseGet(() -> mods.mods(chassis))) {
+        for (Mod mod : windows.isEmpty() ? mods.mods(chassis) : windows) {
             String address = ModRules.address(chassis, mod) + ".effect.seats.";
             for (int i = 0; i < mod.effect().seats().size(); i++) {
                 ModSeat made = mod.effect().seats().get(i);
@@ -179,12 +177,8 @@ public final class Seating {
         }
     }
 
-    private Optional<Range> cutToCover(MountFrame frame, Shape shape, ModSet mods, Range range) {
-        Optional<RaisedCover> raised = openings.cover(frame.mount(), mods);
-        if (raised.isEmpty()) {
-            return Optional.empty();
-        }
-        Cover cover = catalog.part(Cover.class, raised.get().cover());
+    private Optional<Range> cutToCover(MountFrame frame, Shape shape, RaisedCover raised, Range range) {
+        Cover cover = catalog.part(Cover.class, raised.cover());
         int plenum = cover.skin().freeArea() >= catalog.practice().air().solidSkinFreeAreaMin()
                 ? catalog.practice().room().plenumPerforatedMm().valueHmm()
                 : catalog.practice().room().plenumSolidMm().valueHmm();
@@ -199,17 +193,17 @@ public final class Seating {
         note(unknowns, cover.id() + ".body.width_mm", cover.body().widthMm());
         note(unknowns, cover.id() + ".body.wall_mm", cover.body().wallMm());
         note(unknowns, cover.id() + ".body.inside_height_mm", cover.body().insideHeightMm());
-        note(unknowns, address + ".lengthwise_mm", raised.get().lengthwiseMm());
-        note(unknowns, address + ".sideways_mm", raised.get().sidewaysMm());
+        note(unknowns, address + ".lengthwise_mm", raised.lengthwiseMm());
+        note(unknowns, address + ".sideways_mm", raised.sidewaysMm());
         int wall = cover.body().wallMm().valueHmm();
         IntervalSet along = inCavity(
                 range.along(),
-                raised.get().lengthwiseMm().valueHmm(),
+                raised.lengthwiseMm().valueHmm(),
                 cover.body().lengthMm().valueHmm() - 2 * wall,
                 along(StackNames.of(frame, shape), radiator));
         IntervalSet aside = inCavity(
                 range.aside(),
-                raised.get().sidewaysMm().valueHmm(),
+                raised.sidewaysMm().valueHmm(),
                 cover.body().widthMm().valueHmm() - 2 * wall,
                 aside(shape, radiator));
         return Optional.of(new Range(along, aside, List.copyOf(unknowns)));

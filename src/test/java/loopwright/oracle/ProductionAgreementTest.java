@@ -18,6 +18,7 @@ import loopwright.fit.WitnessFinder;
 import loopwright.oracle.brute.BruteForce;
 import loopwright.oracle.brute.Fault;
 import loopwright.oracle.cases.CaseGenerator.Mode;
+import loopwright.oracle.cases.WhyCases;
 import loopwright.oracle.choco.ChocoAlone;
 import org.junit.jupiter.api.Test;
 
@@ -29,6 +30,9 @@ class ProductionAgreementTest {
 
     /** Cases with slot ranges of real millimetres against Choco alone. */
     private static final int SMALL_SEEDS = 80;
+
+    /** Tiny cases with more parts against brute force. */
+    private static final int MORE_PARTS_SEEDS = 60;
 
     static FitAnswer production(OracleCase question) {
         return told(question, new FitSearch(fitCase(question), FitWish.ALL, () -> false));
@@ -94,5 +98,17 @@ class ProductionAgreementTest {
     void agreesWithChocoAloneOnCasesOfRealMillimetres() {
         Function<OracleCase, FitAnswer> production = ProductionAgreementTest::production;
         OracleAgreementTest.assertAgree(LongStream.range(0, SMALL_SEEDS), Mode.SMALL, new ChocoAlone(), production);
+    }
+
+    /** Drives that are alike in all but their plugs, places for several kinds of things, parts that do not go together. */
+    @Test
+    void agreesWithBruteForceOnCasesWithMoreParts() {
+        LongStream.range(0, MORE_PARTS_SEEDS).forEach(seed -> {
+            OracleCase question = WhyCases.generate(seed).question();
+            FitAnswer answer = production(question);
+            FitAnswer expected = new BruteForce(Fault.NONE).apply(question);
+            assertThat(answer.needed()).as("seed %s: needed", seed).isEqualTo(expected.needed());
+            assertThat(answer.unknown()).as("seed %s: unknown", seed).isEqualTo(expected.unknown());
+        });
     }
 }

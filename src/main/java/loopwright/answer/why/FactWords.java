@@ -142,8 +142,8 @@ final class FactWords {
 
     /** A part in a place, by role and id. */
     String placed(String role, Candidate candidate) {
-        if (role.startsWith("drive ")) {
-            int k = Integer.parseInt(role.substring("drive ".length()));
+        if (role.startsWith("drive:")) {
+            int k = Integer.parseInt(role.substring("drive:".length()));
             return "the " + role + " (" + fitCase.placedDrives().get(k - 1).id() + ")";
         }
         return "the " + role + id(role, candidate);

@@ -47,4 +47,32 @@ record BruteBody(Sort sort, String id, boolean unknown, List<BruteBox> boxes, Se
         }
         return boxes.stream().allMatch(box -> apart.apart(box, wall));
     }
+
+    /** The smallest margin of the box pairs that count; very large if none does. */
+    int marginHmm(BruteBody other) {
+        int least = Integer.MAX_VALUE;
+        if (countsWith(other)) {
+            for (BruteBox a : boxes) {
+                for (BruteBox b : other.boxes) {
+                    if (!a.room || !b.room) {
+                        least = Math.min(least, a.clearanceHmm(b) - Math.max(a.needHmm, b.needHmm));
+                    }
+                }
+            }
+        }
+        return least;
+    }
+
+    /** The smallest margin of its boxes to a wall; very large if it does not count. */
+    int marginHmm(Face wall, int[] insideHmm) {
+        int least = Integer.MAX_VALUE;
+        if (sort != Sort.CHASSIS && !against.contains(wall)) {
+            int axis = Xyz.of(wall.normal());
+            for (BruteBox box : boxes) {
+                int clearance = wall.isHigh() ? insideHmm[axis] - box.high[axis] : box.low[axis];
+                least = Math.min(least, clearance - box.needHmm);
+            }
+        }
+        return least;
+    }
 }

@@ -156,7 +156,9 @@ final class BruteChoices {
             return;
         }
         for (Place place : chassis.inside().places()) {
-            if (taken.contains(place) || !place.holds().contains(todo.get(next).form()) || !usable(place, mods)) {
+            if (taken.contains(place)
+                    || !place.holds().contains(todo.get(next).form())
+                    || !usable(chassis, place, mods)) {
                 continue;
             }
             taken.add(place);
@@ -167,7 +169,7 @@ final class BruteChoices {
         }
     }
 
-    private boolean usable(Place place, Set<String> mods) {
+    static boolean usable(Chassis chassis, Place place, Set<String> mods) {
         boolean opens = false;
         boolean opened = false;
         for (Mod mod : chassis.mods()) {
@@ -184,7 +186,7 @@ final class BruteChoices {
         return opened || !opens;
     }
 
-    private static long mW(double watts) {
+    static long mW(double watts) {
         return BigDecimal.valueOf(watts)
                 .movePointRight(3)
                 .setScale(0, RoundingMode.HALF_UP)
@@ -200,7 +202,7 @@ final class BruteChoices {
                 .toList();
     }
 
-    private static boolean fastEnough(Part part, Choice choice) {
+    static boolean fastEnough(Part part, Choice choice) {
         int floor = choice.performanceMin().orElse(0);
         if (part instanceof Processor p) {
             return p.performance() >= floor;

@@ -50,7 +50,7 @@ final class BruteParts {
         return out;
     }
 
-    private static BruteBody asBuilt(String id, List<loopwright.catalog.basis.Box> boxes) {
+    static BruteBody asBuilt(String id, List<loopwright.catalog.basis.Box> boxes) {
         Ruler ruler = new Ruler();
         boxes.forEach(ruler::box);
         return ruler.body(BruteBody.Sort.CHASSIS, id, List.of(), List.of());

@@ -39,6 +39,11 @@ final class BruteRange {
         if (!breathes || dropped(ruler, allowUnknown)) {
             return List.of();
         }
+        return seated(mount, shape, mods, allowUnknown);
+    }
+
+    /** Every position that seats and covers give, whatever air there is. */
+    List<int[]> seated(Mount mount, BruteShape shape, List<Mod> mods, boolean allowUnknown) {
         Set<List<Integer>> found = new TreeSet<>((a, b) ->
                 a.get(0).equals(b.get(0)) ? Integer.compare(a.get(1), b.get(1)) : Integer.compare(a.get(0), b.get(0)));
         for (Mount.Seat seat : seats(mount, mods)) {
@@ -83,7 +88,7 @@ final class BruteRange {
         return out;
     }
 
-    private List<Mount.Seat> seats(Mount mount, List<Mod> mods) {
+    List<Mount.Seat> seats(Mount mount, List<Mod> mods) {
         List<Mount.Seat> windows = new ArrayList<>();
         List<Mount.Seat> usual = new ArrayList<>(mount.seats());
         boolean window = false;
@@ -147,7 +152,7 @@ final class BruteRange {
                 && v + aside <= centreV + freeAcross;
     }
 
-    private boolean outsideDepth(Mount mount, List<Mod> mods, Ruler ruler) {
+    boolean outsideDepth(Mount mount, List<Mod> mods, Ruler ruler) {
         int depth = ruler.hmm(mount.opening().outsideDepthMm());
         for (Mod mod : mods) {
             for (Airway airway : mod.effect().airways()) {
