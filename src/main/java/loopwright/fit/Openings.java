@@ -153,15 +153,15 @@ public final class Openings {
                 .findFirst();
     }
 
-    /** Where the catalogue has that cover. */
-    String coverAddress(Mount mount, ModSet mods) {
-        for (Mod mod : mods.mods(chassis)) {
+    /** Where the catalogue has a raised cover. */
+    String coverAddress(RaisedCover cover) {
+        for (Mod mod : chassis.mods()) {
             for (int i = 0; i < mod.effect().covers().size(); i++) {
-                if (mod.effect().covers().get(i).mount().equals(mount.id())) {
+                if (mod.effect().covers().get(i).equals(cover)) {
                     return ModRules.address(chassis, mod) + ".effect.covers." + (i + 1);
                 }
             }
         }
-        throw new IllegalArgumentException("no cover on mount " + mount.id());
+        throw new IllegalArgumentException("no mod has the cover " + cover);
     }
 }

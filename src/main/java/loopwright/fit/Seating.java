@@ -188,7 +188,7 @@ public final class Seating {
             return Optional.empty();
         }
         Set<String> unknowns = new LinkedHashSet<>(range.unknowns());
-        String address = openings.coverAddress(frame.mount(), mods);
+        String address = openings.coverAddress(raised);
         note(unknowns, cover.id() + ".body.length_mm", cover.body().lengthMm());
         note(unknowns, cover.id() + ".body.width_mm", cover.body().widthMm());
         note(unknowns, cover.id() + ".body.wall_mm", cover.body().wallMm());

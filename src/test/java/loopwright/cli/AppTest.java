@@ -36,7 +36,8 @@ class AppTest {
     void refusesAWrongCommandLine() {
         assertThat(Ran.of().errLines())
                 .first()
-                .isEqualTo("loopwright: a command is missing: fit, unlock, rank, check or completion");
+                .isEqualTo(
+                        "loopwright: a command is missing: fit, unlock, rank, inspect, compare, why, check or completion");
         assertThat(Ran.of().code()).isEqualTo(2);
         assertThat(Ran.of("fit").code()).isEqualTo(2);
         assertThat(Ran.of("fit").errLines())

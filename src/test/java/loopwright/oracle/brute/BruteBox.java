@@ -51,4 +51,13 @@ final class BruteBox {
         newHigh[axisV] += vHmm;
         return new BruteBox(new int[][] {newLow, newHigh, lowOff, highOff}, hungFrom, room, needHmm);
     }
+
+    /** The largest signed separation along an axis. */
+    int clearanceHmm(BruteBox other) {
+        int best = Integer.MIN_VALUE;
+        for (int axis = 0; axis < 3; axis++) {
+            best = Math.max(best, Math.max(low[axis] - other.high[axis], other.low[axis] - high[axis]));
+        }
+        return best;
+    }
 }
