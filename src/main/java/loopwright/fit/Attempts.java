@@ -27,6 +27,7 @@ final class Attempts {
     private final FactBook book;
     private final SceneMaker maker;
     private final HangFacts hangs;
+    private final List<MountFrame> frames;
     private final List<Group> groups;
     private final boolean whole;
     private final Map<Beyond, Scenes> scenes = new HashMap<>();
@@ -36,6 +37,7 @@ final class Attempts {
         this.book = book;
         this.maker = new SceneMaker(wished.widened(), List.of());
         this.hangs = new HangFacts(wished, book, maker);
+        this.frames = wished.frames();
         ModSet mods = wished.mods();
         this.groups = groups(mods.size() > MODS_MAX ? fewer(mods) : mods, interrupted);
         this.whole = mods.size() <= MODS_MAX && !interrupted.getAsBoolean();
@@ -66,7 +68,7 @@ final class Attempts {
     private List<Group> groups(ModSet considered, BooleanSupplier interrupted) {
         ModFacts facts = new ModFacts(wished, book);
         long about = 0;
-        for (MountFrame frame : wished.frames()) {
+        for (MountFrame frame : frames) {
             about |= ModRules.aboutMount(wished.asked().chassis(), frame.mount().id())
                     .bits();
         }
@@ -122,15 +124,18 @@ final class Attempts {
     /** Scenes, group by group. */
     record Scenes(Attempts attempts, Beyond beyond, PlacedFacts placed, boolean whole) {
 
-        /** The scenes of a group. */
-        List<Scene> of(Group group) {
-            List<List<HangFacts.Option>> options = new ArrayList<>();
-            for (MountFrame frame : attempts.wished.frames()) {
-                options.add(attempts.hangs.options(frame, group, beyond));
+        /** What may hang on each wished mount. */
+        List<List<HangFacts.Option>> options(Group group) {
+            List<List<HangFacts.Option>> out = new ArrayList<>();
+            for (MountFrame frame : attempts.frames) {
+                out.add(attempts.hangs.options(frame, group, beyond));
             }
-            return placed.of(group.builtIn(), group.usable()).stream()
-                    .map(p -> new Scene(p, options))
-                    .toList();
+            return out;
+        }
+
+        /** The placings of a group. */
+        List<PlacedFacts.Placed> placed(Group group) {
+            return placed.of(group.builtIn(), group.usable());
         }
     }
 
@@ -138,7 +143,7 @@ final class Attempts {
     private Set<Hang> allHangs(Beyond beyond) {
         Set<Hang> out = new LinkedHashSet<>();
         for (Group group : groups) {
-            for (MountFrame frame : wished.frames()) {
+            for (MountFrame frame : frames) {
                 hangs.options(frame, group, beyond).forEach(o -> o.hang().ifPresent(out::add));
             }
         }
@@ -155,12 +160,11 @@ final class Attempts {
             return option;
         }
         Hang hang = option.hang().get();
-        String stack = hang.occupant().body().id();
         FactSet facts = option.facts();
         List<HangFacts.Open> open = new ArrayList<>(option.open());
         for (int body : parts.bodies()) {
-            String other = maker.bodies().get(body).body().id();
-            facts = HangFacts.add(maker.pairs().link(hang, body), () -> book.clear(stack, other), facts, open);
+            facts = HangFacts.add(
+                    maker.pairs().link(hang, body), () -> book.clear(hang, maker.bodies(), body), facts, open);
         }
         return new HangFacts.Option(option.mount(), option.shape(), option.hang(), option.meets(), facts, open);
     }

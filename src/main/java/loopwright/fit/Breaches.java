@@ -3,7 +3,6 @@ package loopwright.fit;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
@@ -30,7 +29,8 @@ public final class Breaches {
     private final FactSet radiatorWishes;
     private final Smallest<Candidate> found = new Smallest<>();
     private final List<Beyond> walked = new ArrayList<>();
-    private final IdentityHashMap<Scene, Map<HangFacts.Option, HangFacts.Option>> among = new IdentityHashMap<>();
+    /** Stacks among the parts of the placing that is walked. */
+    private final IdentityHashMap<HangFacts.Option, HangFacts.Option> among = new IdentityHashMap<>();
 
     /** Sets the search up. */
     public Breaches(WishedCase wished, BooleanSupplier interrupted) {
@@ -76,18 +76,22 @@ public final class Breaches {
      */
     public boolean canHold(FactSet kept) {
         Beyond widest = walked.get(walked.size() - 1);
-        return new KeptWalk(attempts, attempts.scenes(widest), kept::has, radiatorWishes, interrupted)
+        return new KeptWalk(
+                        attempts, attempts.scenes(widest), new KeptWalk.Kept(kept, false), radiatorWishes, interrupted)
                 .find()
                 .isPresent();
     }
 
     /** Whether some candidate has all of some wishes, by their texts, and breaks nothing else than other wishes. */
     public boolean canHave(Set<String> texts) {
+        FactSet others = FactSet.NONE;
+        for (Wish wish : wished.wishes()) {
+            others = texts.contains(wish.text()) ? others : others.with(book.number(Fact.Kind.WISH, wish.text()));
+        }
         return new KeptWalk(
                         attempts,
                         attempts.scenes(Beyond.NOTHING),
-                        f -> book.fact(f).kind() != Fact.Kind.WISH
-                                || texts.contains(book.fact(f).about()),
+                        new KeptWalk.Kept(others, true),
                         radiatorWishes,
                         interrupted)
                 .find()
@@ -96,7 +100,13 @@ public final class Breaches {
 
     /** A candidate that breaks nothing at all, if there is one; quicker than {@link #run} when only that is asked. */
     public Optional<Candidate> whole() {
-        return new KeptWalk(attempts, attempts.scenes(Beyond.NOTHING), f -> true, radiatorWishes, interrupted).find();
+        return new KeptWalk(
+                        attempts,
+                        attempts.scenes(Beyond.NOTHING),
+                        new KeptWalk.Kept(FactSet.NONE, true),
+                        radiatorWishes,
+                        interrupted)
+                .find();
     }
 
     /** What a candidate lacks for the pairs that it breaks, re-checked by plain geometry. */
@@ -141,11 +151,14 @@ public final class Breaches {
         walked.add(beyond);
         Attempts.Scenes scenes = attempts.scenes(beyond);
         for (Group group : attempts.groups()) {
-            for (Scene scene : scenes.of(group)) {
+            List<List<HangFacts.Option>> options = scenes.options(group);
+            for (PlacedFacts.Placed placed : scenes.placed(group)) {
                 if (interrupted.getAsBoolean()) {
                     return false;
                 }
-                extend(new Step(group, scene, scene.placed().facts(), FactSet.NONE, List.of(), List.of()), 0);
+                among.clear();
+                Scene scene = new Scene(placed, options);
+                extend(new Step(group, scene, placed.facts(), FactSet.NONE, List.of(), List.of()), 0);
             }
         }
         return scenes.whole();
@@ -182,8 +195,8 @@ public final class Breaches {
     }
 
     private Step with(Step step, HangFacts.Option option) {
-        HangFacts.Option here = among.computeIfAbsent(step.scene(), s -> new IdentityHashMap<>())
-                .computeIfAbsent(option, o -> attempts.among(o, step.scene().placed()));
+        HangFacts.Option here = among.computeIfAbsent(
+                option, o -> attempts.among(o, step.scene().placed()));
         List<Open> open = new ArrayList<>(step.open());
         open.addAll(here.open());
         FactSet broken = step.broken().or(here.facts());

@@ -38,6 +38,15 @@ public final class FactBook {
                 k -> clear(bodies.get(one).body().id(), bodies.get(other).body().id()));
     }
 
+    /** The same for a stack and a body that does not slide. */
+    int clear(Hang hang, Bodies bodies, int body) {
+        // Bodies have numbers from 0; a mount is a number below.
+        long key = (long) (-1 - hang.frame().index()) << 32 | body;
+        return clear.computeIfAbsent(
+                key,
+                k -> clear(hang.occupant().body().id(), bodies.get(body).body().id()));
+    }
+
     /** The fact with a number. */
     public Fact fact(int number) {
         return all.get(number);

@@ -130,8 +130,7 @@ final class HangFacts {
             facts = add(link.getValue(), () -> book.clear(stack, wall(link.getKey())), facts, open);
         }
         for (int body : builtIn) {
-            String other = maker.bodies().get(body).body().id();
-            facts = add(maker.pairs().link(hang, body), () -> book.clear(stack, other), facts, open);
+            facts = add(maker.pairs().link(hang, body), () -> book.clear(hang, maker.bodies(), body), facts, open);
         }
         return new Option(option.mount(), option.shape(), option.hang(), option.meets(), facts, List.copyOf(open));
     }

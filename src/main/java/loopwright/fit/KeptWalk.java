@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
-import java.util.function.IntPredicate;
 import loopwright.fit.Attempts.Group;
 import loopwright.fit.Attempts.Scene;
 import loopwright.fit.HangFacts.Open;
@@ -19,7 +18,7 @@ final class KeptWalk {
 
     private final Attempts attempts;
     private final Attempts.Scenes scenes;
-    private final IntPredicate kept;
+    private final Kept kept;
     private final FactSet radiatorWishes;
     private final BooleanSupplier interrupted;
 
@@ -30,11 +29,7 @@ final class KeptWalk {
      * @param radiatorWishes the wishes that stacks meet
      */
     KeptWalk(
-            Attempts attempts,
-            Attempts.Scenes scenes,
-            IntPredicate kept,
-            FactSet radiatorWishes,
-            BooleanSupplier interrupted) {
+            Attempts attempts, Attempts.Scenes scenes, Kept kept, FactSet radiatorWishes, BooleanSupplier interrupted) {
         this.attempts = attempts;
         this.scenes = scenes;
         this.kept = kept;
@@ -42,8 +37,25 @@ final class KeptWalk {
         this.interrupted = interrupted;
     }
 
+    /**
+     * Which facts and wishes are kept: those of a set, or all but those of a set.
+     *
+     * @param all whether it is all but those
+     */
+    record Kept(FactSet set, boolean all) {
+
+        /** Whether one of these is kept. */
+        boolean has(FactSet facts) {
+            return all ? !facts.isSubsetOf(set) : facts.meets(set);
+        }
+
+        boolean has(int fact) {
+            return set.has(fact) != all;
+        }
+    }
+
     private boolean breaks(FactSet facts) {
-        return facts.numbers().stream().anyMatch(kept::test);
+        return kept.has(facts);
     }
 
     /** The first candidate that keeps them; empty when there is none, or when it was interrupted. */
@@ -52,11 +64,14 @@ final class KeptWalk {
             Optional<Smallest.Kept<ModSet>> mods =
                     group.sets().stream().filter(s -> !breaks(s.set())).findFirst();
             if (mods.isPresent()) {
-                for (Scene scene : scenes.of(group)) {
+                List<List<HangFacts.Option>> options = options(group);
+                boolean hopeless = breaks(radiatorWishes.minus(met(options)));
+                for (PlacedFacts.Placed placed : hopeless ? List.<PlacedFacts.Placed>of() : scenes.placed(group)) {
                     if (interrupted.getAsBoolean()) {
                         return Optional.empty();
                     }
-                    if (!breaks(scene.placed().facts())) {
+                    Scene scene = new Scene(placed, options);
+                    if (!breaks(placed.facts())) {
                         Optional<Candidate> found =
                                 extend(new Way(group, scene, mods.get(), List.of()), FactSet.NONE, List.of(), 0);
                         if (found.isPresent()) {
@@ -69,6 +84,25 @@ final class KeptWalk {
         return Optional.empty();
     }
 
+    /** The stacks that break nothing kept by themselves. */
+    private List<List<HangFacts.Option>> options(Group group) {
+        List<List<HangFacts.Option>> out = new ArrayList<>();
+        for (List<HangFacts.Option> mount : scenes.options(group)) {
+            out.add(mount.stream().filter(o -> !breaks(o.facts())).toList());
+        }
+        return out;
+    }
+
+    private static FactSet met(List<List<HangFacts.Option>> options) {
+        FactSet out = FactSet.NONE;
+        for (List<HangFacts.Option> mount : options) {
+            for (HangFacts.Option option : mount) {
+                out = out.or(option.meets());
+            }
+        }
+        return out;
+    }
+
     private record Way(Group group, Scene scene, Smallest.Kept<ModSet> mods, List<HangFacts.Option> stacks) {}
 
     private Optional<Candidate> extend(Way way, FactSet met, List<Open> open, int frame) {
@@ -76,7 +110,7 @@ final class KeptWalk {
             return settle(way, met, open);
         }
         for (HangFacts.Option option : way.scene().options().get(frame)) {
-            if (option.meets().minus(met).isEmpty() || breaks(option.facts())) {
+            if (option.meets().isSubsetOf(met)) {
                 continue;
             }
             HangFacts.Option here = attempts.among(option, way.scene().placed());
@@ -114,7 +148,7 @@ final class KeptWalk {
             return Optional.empty();
         }
         List<int[]> sides = new ArrayList<>();
-        open.stream().filter(o -> kept.test(o.fact())).forEach(o -> sides.addAll(o.sides()));
+        open.stream().filter(o -> kept.has(o.fact())).forEach(o -> sides.addAll(o.sides()));
         Candidate candidate = new Candidate(
                 way.mods().set().or(way.scene().placed().facts()).or(unmet),
                 way.mods().with(),

@@ -14,6 +14,11 @@ final class LinkGrid {
 
     private final List<Link[]> rows = new ArrayList<>();
 
+    /** What depends, depends on something. */
+    private static boolean isUnasked(Link link) {
+        return link.status() == PairTable.Status.DEPENDS && link.open().isEmpty();
+    }
+
     /** The link of a pair, decided on first use. */
     Link get(int row, int column, Supplier<Link> decide) {
         while (rows.size() <= row) {
@@ -27,7 +32,7 @@ final class LinkGrid {
             links = longer;
         }
         Link known = links[column];
-        if (known.equals(UNASKED)) {
+        if (isUnasked(known)) {
             known = decide.get();
             rows.get(row)[column] = known;
         }

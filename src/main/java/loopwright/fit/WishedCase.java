@@ -2,6 +2,8 @@ package loopwright.fit;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -32,6 +34,7 @@ public final class WishedCase {
     private final List<Wish> wishes;
     private final boolean wished;
     private final Set<String> fanFrames = new TreeSet<>();
+    private final Map<Wish.RadiatorAt, Set<Shape>> meeting = new HashMap<>();
 
     /**
      * A case with wishes.
@@ -140,8 +143,18 @@ public final class WishedCase {
 
     /** Whether a shape has a radiator that meets a wish. */
     public boolean meets(Shape shape, Wish.RadiatorAt wish) {
+        return meeting.computeIfAbsent(wish, this::meeting).contains(shape);
+    }
+
+    private Set<Shape> meeting(Wish.RadiatorAt wish) {
         List<String> will = wished(wish.pick(), asked.brief().loop());
-        return widened.shapes().radiatorsOf(shape).stream().anyMatch(r -> will.contains(r.id()));
+        Set<Shape> out = new HashSet<>();
+        for (Shape shape : widened.shapes().all()) {
+            if (widened.shapes().radiatorsOf(shape).stream().anyMatch(r -> will.contains(r.id()))) {
+                out.add(shape);
+            }
+        }
+        return out;
     }
 
     /** Whether the brief's fans have the shape's thickness. */

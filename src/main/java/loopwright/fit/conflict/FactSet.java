@@ -51,6 +51,9 @@ public final class FactSet implements Comparable<FactSet> {
 
     /** This set and one fact. */
     public FactSet with(int fact) {
+        if (has(fact)) {
+            return this;
+        }
         long[] more = Arrays.copyOf(words, Math.max(words.length, fact / BITS + 1));
         more[fact / BITS] |= 1L << fact % BITS;
         return new FactSet(more);
@@ -65,6 +68,9 @@ public final class FactSet implements Comparable<FactSet> {
     public FactSet or(FactSet other) {
         if (other.words.length > words.length) {
             return other.or(this);
+        }
+        if (other.isSubsetOf(this)) {
+            return this;
         }
         long[] out = words.clone();
         for (int i = 0; i < other.words.length; i++) {
