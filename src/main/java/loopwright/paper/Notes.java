@@ -58,4 +58,14 @@ final class Notes {
                 "makers' sheets of tools and paint come first.",
                 origin.line());
     }
+
+    /** Under an answer about what to measure. */
+    static List<String> underMeasure(Origin origin) {
+        return List.of(
+                "Regret: what a clash found after assembly costs more than one on paper, times the share of wrong",
+                "decisions that the reading avoids; if one of these layouts is built, whichever. Hang on it: their fit",
+                "changes when it alone is off by its +- either way. --record FILE: what was measured since.",
+                "--layout KEY: one layout. Readings first, then cut.",
+                origin.line());
+    }
 }
