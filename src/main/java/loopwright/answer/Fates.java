@@ -39,7 +39,7 @@ public final class Fates {
      * What another case makes of them.
      *
      * @param died texts of layouts that no longer fit, for some of the parts that they are made of
-     * @param alive texts, as they are there, of layouts that only fit there
+     * @param alive texts, as they would be here, of layouts that only fit there
      * @param whole whether the other case was searched to its end
      */
     public record Fate(Set<String> died, Set<String> alive, boolean whole) {}
@@ -64,7 +64,7 @@ public final class Fates {
         for (FoundLayout found : result.fits()) {
             for (TwinLayout twin : earlier.of(found.layout())) {
                 if (!texts.contains(twin.text(found.layout()))) {
-                    alive.add(found.layout().text());
+                    alive.add(twin.text(found.layout()));
                 }
             }
         }

@@ -131,7 +131,10 @@ final class BriefOptions {
         List<Replacement> all =
                 new ArrayList<>(asked.whatIf().map(WhatIf::applied).orElse(List.of()));
         all.addAll(more);
-        return CatalogReader.read(folder(), new Replacements(all));
+        return CatalogReader.read(
+                folder(),
+                new Replacements(all),
+                asked.whatIf().map(WhatIf::before).orElse(asked.catalog()));
     }
 
     private WhatIf whatIf(List<Path> files, Catalog plain) {

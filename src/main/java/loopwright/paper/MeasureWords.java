@@ -36,6 +36,10 @@ final class MeasureWords {
                     : "Nothing needs measuring: every margin is sure, over 99.9 %.";
         }
         Worth w = answer.worths().get(0);
+        if (w.regretCents() < CENTS / 2 && w.hang().exact() && w.hang().layouts() == 0) {
+            return "Nothing needs measuring first: no reading avoids as much as " + money(CENTS / 2, answer)
+                    + " of regret, and nothing hangs on the first dimension alone.";
+        }
         String money = w.regretCents() < CENTS / 2
                 ? "No reading changes a decision by itself, so no regret is avoided. "
                 : "A reading avoids about " + money(w.regretCents(), answer) + " of regret. ";
@@ -89,8 +93,9 @@ final class MeasureWords {
         }
         return choice.notGoodEnough().isEmpty()
                 ? take
-                : "the "
-                        + choice.notGoodEnough().stream().map(Instrument::title).collect(Collectors.joining(", the "))
+                : choice.notGoodEnough().stream()
+                                .map(i -> i.id().replace('-', ' '))
+                                .collect(Collectors.joining(", "))
                         + (choice.notGoodEnough().size() == 1 ? " is" : " are") + " not good enough: " + take;
     }
 

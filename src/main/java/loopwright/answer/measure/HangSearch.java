@@ -51,13 +51,16 @@ final class HangSearch {
     Optional<Hang> of(Measurable measurable) {
         Set<String> died = new HashSet<>();
         Set<String> alive = new HashSet<>();
-        for (int sign : new int[] {-1, 1}) {
-            Optional<Fate> fate = moved(measurable, sign * measurable.now().plusMinusHmm());
+        int plusMinus = measurable.now().plusMinusHmm();
+        List<Optional<FitCase>> cases = List.of(moved(measurable, -plusMinus), moved(measurable, plusMinus));
+        List<Optional<Fate>> ends =
+                cases.stream().parallel().map(c -> c.map(fates::in)).toList();
+        for (Optional<Fate> fate : ends) {
             if (fate.isEmpty() || !fate.get().whole()) {
                 return Optional.empty();
             }
             died.addAll(fate.get().died());
-            fate.get().alive().forEach(a -> alive.add(sign + a));
+            alive.addAll(fate.get().alive());
         }
         if (only.isPresent()) {
             return Optional.of(new Hang(died.contains(only.get()) ? 1 : 0, 0, true));
@@ -65,7 +68,7 @@ final class HangSearch {
         return Optional.of(new Hang(died.size(), alive.size(), true));
     }
 
-    private Optional<Fate> moved(Measurable measurable, int moreHmm) {
+    private Optional<FitCase> moved(Measurable measurable, int moreHmm) {
         List<Replacement> all = new ArrayList<>();
         for (String id : measurable.ids()) {
             Optional<Length> length = lengths.find(id, measurable.path());
@@ -78,8 +81,8 @@ final class HangSearch {
         }
         try {
             Catalog catalog = reread.apply(all);
-            return Optional.of(fates.in(
-                    new FitCase(catalog, catalog.chassis(fitCase.chassis().id()), fitCase.brief())));
+            return Optional.of(
+                    new FitCase(catalog, catalog.chassis(fitCase.chassis().id()), fitCase.brief()));
         } catch (ProblemsException e) {
             // A body would leave its room, say: then nobody can search, and what is told stays an estimate.
             return Optional.empty();

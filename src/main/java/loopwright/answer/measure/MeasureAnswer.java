@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import loopwright.answer.Halt;
+import loopwright.answer.measure.Ranking.Look;
 import loopwright.catalog.Catalog;
 import loopwright.catalog.measure.Replacement;
 import loopwright.fit.FitCase;
@@ -21,6 +23,9 @@ public final class MeasureAnswer {
 
     /** Layouts that may be searched anew for exact counts: some seconds of work, the same on every machine. */
     private static final int SEARCHED_MAX = 20_000;
+
+    /** So many layouts are quicker looked at one after the other. */
+    private static final int ALONE_MAX = 100;
 
     private final FitCase fitCase;
     private final MeasureView view;
@@ -54,23 +59,52 @@ public final class MeasureAnswer {
                 result.unknown().stream().filter(u -> shows(u.layout().key())).toList(),
                 new MeasuredNames(fitCase),
                 new Whereabouts(fitCase.catalog()));
-        WitnessFinder finder = new WitnessFinder(search);
         Ranking ranking = new Ranking(fitCase, stakes.lateCents());
-        for (FoundLayout found : looked) {
-            if (isStopped()) {
-                break;
-            }
-            ranking.add(
-                    found.layout(),
-                    finder.witness(found.layout(), found.needed().get(0)));
-        }
+        List<Look> looks = looks(search);
+        looks.forEach(ranking::add);
+        isStopped();
         List<Worth> ranked = ranking.ranked();
         this.dimensions = ranked.size();
         this.worths = exact(ranked.subList(0, Math.min(view.top(), ranked.size())), reread);
-        this.witness = view.key().isPresent() && looked.size() == 1
-                ? Optional.of(finder.witness(
-                        looked.get(0).layout(), looked.get(0).needed().get(0)))
-                : Optional.empty();
+        this.witness =
+                view.key().isPresent() ? looks.stream().map(Look::witness).findFirst() : Optional.empty();
+    }
+
+    /** Every layout as it stands, in their order. Two halves at a time: each has a finder of its own. */
+    private List<Look> looks(FitSearch search) {
+        int half = (looked.size() + 1) / 2;
+        boolean both = looked.size() > ALONE_MAX;
+        if (!both) {
+            return looks(search, looked);
+        }
+        FitSearch other = new FitSearch(copy(), FitWish.ALL, () -> false);
+        return Stream.of(0, 1)
+                .parallel()
+                .map(i -> i == 0
+                        ? looks(search, looked.subList(0, half))
+                        : looks(other, looked.subList(half, looked.size())))
+                .toList()
+                .stream()
+                .flatMap(List::stream)
+                .toList();
+    }
+
+    private FitCase copy() {
+        return new FitCase(fitCase.catalog(), fitCase.chassis(), fitCase.brief());
+    }
+
+    private List<Look> looks(FitSearch search, List<FoundLayout> some) {
+        WitnessFinder finder = new WitnessFinder(search);
+        List<Look> out = new ArrayList<>();
+        for (FoundLayout found : some) {
+            if (halt.because().isPresent()) {
+                break;
+            }
+            out.add(Look.at(
+                    found.layout(),
+                    finder.witness(found.layout(), found.needed().get(0))));
+        }
+        return out;
     }
 
     private boolean shows(String key) {

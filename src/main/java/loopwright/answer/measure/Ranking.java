@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import loopwright.catalog.standard.Practice.Instrument;
 import loopwright.fit.FitCase;
 import loopwright.fit.Gap;
@@ -16,7 +17,7 @@ import loopwright.tolerance.Unsure;
 
 /**
  * Gathers layouts and ranks the dimensions in what is not sure of them. Layouts with the same unsure margins are taken together,
- * with the mean of their chances.
+ * with the chance of the first: the others differ in what is sure only.
  */
 final class Ranking {
 
@@ -33,31 +34,43 @@ final class Ranking {
         this.lateCents = lateCents;
     }
 
-    /** Layouts with the same unsure margins, each with its chance of a clash. */
-    private record Group(Unsure unsure, SortedMap<Measurable, List<String>> measurables, List<Double> clashes) {
+    /** Layouts with the same unsure margins, how many, and the chance of a clash of the first. */
+    private record Group(
+            Unsure unsure, SortedMap<Measurable, List<String>> measurables, double clash, AtomicInteger count) {}
 
-        double clash() {
-            return clashes.stream().mapToDouble(c -> c).sum() / clashes.size();
+    /** A layout as it stands, with what is not sure of it. */
+    record Look(Layout layout, Witness witness, Unsure unsure) {
+
+        static Look at(Layout layout, Witness witness) {
+            return new Look(
+                    layout,
+                    witness,
+                    Unsure.of(witness.gaps().stream().map(Gap::margin).toList()));
         }
     }
 
-    /** Adds a layout as it stands. */
-    void add(Layout layout, Witness witness) {
-        layouts.add(layout);
-        Unsure unsure = Unsure.of(witness.gaps().stream().map(Gap::margin).toList());
-        if (unsure.isNothing() || witness.probability().isEmpty()) {
+    /** Adds a layout. */
+    void add(Look look) {
+        layouts.add(look.layout());
+        if (look.unsure().isNothing()) {
             return;
         }
         SortedMap<Measurable, List<String>> measurables = new TreeMap<>();
-        unsure.dimensions()
-                .forEach((name, term) -> names.of(layout, name, term.dimension())
+        look.unsure()
+                .dimensions()
+                .forEach((name, term) -> names.of(look.layout(), name, term.dimension())
                         .ifPresent(m -> measurables
                                 .computeIfAbsent(m, k -> new ArrayList<>())
                                 .add(name)));
         groups.computeIfAbsent(
-                        unsure.text() + measurables.keySet(), k -> new Group(unsure, measurables, new ArrayList<>()))
-                .clashes()
-                .add(1 - witness.probability().orElse(1));
+                        look.unsure().text() + measurables.keySet(),
+                        k -> new Group(
+                                look.unsure(),
+                                measurables,
+                                1 - look.witness().probability().orElse(1),
+                                new AtomicInteger()))
+                .count()
+                .incrementAndGet();
     }
 
     /** How many layouts were added. */
@@ -94,7 +107,7 @@ final class Ranking {
     }
 
     private void add(Tally tally, Group group, List<String> all) {
-        int count = group.clashes().size();
+        int count = group.count().get();
         int plusMinus = tally.measurable.now().plusMinusHmm();
         boolean stands = group.unsure().standsWith(new HashSet<>(all), plusMinus)
                 && group.unsure().standsWith(new HashSet<>(all), -plusMinus);

@@ -9,11 +9,10 @@ import loopwright.tolerance.Unsure;
 /**
  * What one reading would change for one layout: the expected share of wrong decisions that it avoids, 0 to 1.
  *
- * <p>Who sees a chance of a clash above one half changes the plan on paper, else goes on. Up to one half (nobody would change
- * the plan unread) what is avoided is the clash that the reading foretells: the mean of the chance of a clash given the
- * reading, over readings that put it above one half. Above one half (the plan would be changed unread) it is a plan wrongly
- * dropped: the mean of the chance that it fits given the reading, over readings that put the clash at one half or less. A
- * reading that can change no decision is worth nothing.
+ * <p>Who sees a chance of a clash above one half changes the plan on paper, else goes on. Wrong is to go on into a clash, and
+ * to drop a plan that would have fitted; one half is the right border exactly when both cost the same, so both count the
+ * same. With the chance c of a clash given the reading, what is avoided is min(p, 1−p) − the mean of min(c, 1−c), p being
+ * the mean of c. A reading that can change no decision is worth nothing, and none is worth less.
  *
  * <p>Readings are spread about what is believed, with the variance of that less the reading's own, so that what is believed on
  * the whole stays the same. An instrument that is no surer than what is believed is worth nothing.
@@ -68,29 +67,27 @@ final class ReadingWorth {
             double fits = others * about.chance(new ReadOff(name, step * places[i], plusMinusHmm));
             clashes[i] = 1 - Math.min(1, fits);
         }
-        return mean(clashes, rectangular ? even : shares, clash <= HALF);
+        return avoided(clashes, rectangular ? even : shares);
     }
 
-    /** The mean of the chance of a clash where it is above one half, or of a fit where it is not. */
-    private static double mean(double[] clashes, double[] shares, boolean ofClashes) {
-        double sum = 0;
+    private static double avoided(double[] clashes, double[] shares) {
+        double mean = 0;
+        double wrong = 0;
         for (int i = 0; i < shares.length; i++) {
-            sum += shares[i]
-                    * (ofClashes ? above(clashes[i], clashes[i + 1]) : above(1 - clashes[i], 1 - clashes[i + 1]));
+            mean += shares[i] * (clashes[i] + clashes[i + 1]) / 2;
+            wrong += shares[i] * wrong(clashes[i], clashes[i + 1]);
         }
-        return sum;
+        return Math.max(0, Math.min(mean, 1 - mean) - wrong);
     }
 
-    /** The mean along a line from one value to another of what lies above one half. */
-    private static double above(double one, double other) {
-        double low = Math.min(one, other);
-        double high = Math.max(one, other);
-        if (high <= HALF) {
-            return 0;
+    /** The mean along a line of how likely the better decision is wrong. */
+    private static double wrong(double one, double other) {
+        double first = Math.min(one, 1 - one);
+        double last = Math.min(other, 1 - other);
+        if ((one <= HALF) == (other <= HALF)) {
+            return (first + last) / 2;
         }
-        if (low >= HALF) {
-            return (low + high) / 2;
-        }
-        return (high - HALF) / (high - low) * (HALF + high) / 2;
+        double crossing = (HALF - one) / (other - one);
+        return crossing * (first + HALF) / 2 + (1 - crossing) * (HALF + last) / 2;
     }
 }
