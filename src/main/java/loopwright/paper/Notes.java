@@ -63,9 +63,9 @@ final class Notes {
     static List<String> underMeasure(Origin origin) {
         return List.of(
                 "Regret: what a clash found after assembly costs more than one on paper, times the share of wrong",
-                "decisions that the reading avoids; if one of these layouts is built, whichever. Hang on it: their fit",
-                "changes when it alone is off by its +- either way. --record FILE: what was measured since.",
-                "--layout KEY: one layout. Readings first, then cut.",
+                "decisions that the reading avoids, if one of these layouts is built, whichever. Layouts hang on a",
+                "dimension when their fit changes with it alone off by its +- either way. --layout KEY: one layout.",
+                "--record FILE: what has been measured. Read first, cut then.",
                 origin.line());
     }
 }
