@@ -12,6 +12,8 @@ import loopwright.answer.measure.Waiting;
 import loopwright.answer.measure.Worth;
 import loopwright.catalog.standard.Practice.Instrument;
 import loopwright.catalog.standard.Practice.Stage;
+import loopwright.fit.Witness;
+import loopwright.tolerance.Chance;
 
 /** What to measure, in the builder's words. */
 final class MeasureWords {
@@ -37,14 +39,31 @@ final class MeasureWords {
         }
         Worth w = answer.worths().get(0);
         if (w.regretCents() < CENTS / 2 && w.hang().exact() && w.hang().layouts() == 0) {
-            return "Nothing needs measuring first: no reading avoids as much as " + money(CENTS / 2, answer)
-                    + " of regret, and nothing hangs on the first dimension alone.";
+            return answer.witness()
+                    .map(MeasureWords::nothingDecides)
+                    .orElse("Nothing needs measuring first: no reading avoids as much as " + money(CENTS / 2, answer)
+                            + " of regret, and nothing hangs on the first dimension alone.");
         }
         String money = w.regretCents() < CENTS / 2
                 ? "No reading changes a decision by itself, so no regret is avoided. "
                 : "A reading avoids about " + money(w.regretCents(), answer) + " of regret. ";
         return "Measure first: " + w.spot() + " (" + w.measurable().text() + "). " + hang(w.hang(), answer) + ". "
                 + money + sentence(with(w)) + ".";
+    }
+
+    /** No reading by itself changes a decision about one layout; what to do instead. */
+    private static String nothingDecides(Witness witness) {
+        double told = Chance.told(witness.probability().orElse(0));
+        String fits = "No reading by itself changes a decision about this layout: it fits with "
+                + ChanceWords.percent(witness.probability()).orElse("an unknown chance") + " ("
+                + ChanceWords.word(witness.probability()) + "). ";
+        return fits
+                + switch (Chance.of(told)) {
+                    case SURE -> "Go on.";
+                    case LIKELY -> "Go on with care, or measure several of these.";
+                    case TOSS_UP -> "Measure several of these, and plan the way out.";
+                    case UNLIKELY -> "Rather change a part, the layout or a mod, or measure several of these.";
+                };
     }
 
     private static String sentence(String text) {
