@@ -61,8 +61,17 @@ public final class CatalogReader {
         if (replaced.all().isEmpty()) {
             return read(catalogFolder);
         }
+        return read(catalogFolder, replaced, read(catalogFolder));
+    }
+
+    /**
+     * The same where the catalogue has been read as it is written.
+     *
+     * @param plain the catalogue without replacements
+     */
+    public static Catalog read(Path catalogFolder, Replacements replaced, Catalog plain) {
         Map<String, Chassis> asWritten = new TreeMap<>();
-        read(catalogFolder).all(Chassis.class).forEach(c -> asWritten.put(c.id(), c));
+        plain.all(Chassis.class).forEach(c -> asWritten.put(c.id(), c));
         Problems problems = new Problems();
         Catalogued files = Catalogued.read(catalogFolder, List.of(), replaced, problems);
         Checks.run(new Items(files.items(), files.whole(), asWritten), problems);

@@ -26,6 +26,7 @@ import picocli.CommandLine.Spec;
             InspectCommand.class,
             CompareCommand.class,
             WhyCommand.class,
+            MeasureCommand.class,
             CheckCommand.class,
             CompletionCommand.class
         },
@@ -39,6 +40,7 @@ import picocli.CommandLine.Spec;
             "  loopwright inspect scenarios/demo.yaml --layout KEY",
             "  loopwright compare scenarios/demo.yaml KEY KEY",
             "  loopwright why scenarios/demo.yaml --want front=2x140/45 --want without=drive-tower-out",
+            "  loopwright measure scenarios/demo.yaml",
             "  loopwright check scenarios",
             "  loopwright completion > loopwright.bash"
         })
@@ -91,6 +93,6 @@ public final class App implements Runnable {
     public void run() {
         throw new ParameterException(
                 spec.commandLine(),
-                "a command is missing: fit, unlock, rank, inspect, compare, why, check or completion");
+                "a command is missing: fit, unlock, rank, inspect, compare, why, measure, check or completion");
     }
 }

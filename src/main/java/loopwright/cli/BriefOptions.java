@@ -97,34 +97,55 @@ final class BriefOptions {
 
     /** Reads the files and checks the ids. */
     Asked read() {
+        return read(List.of());
+    }
+
+    /** The same with more files of readings. */
+    Asked read(List<Path> more) {
         seconds.filter(s -> !(s > 0 && s <= 1_000_000)).ifPresent(s -> {
             throw new ParameterException(
                     spec.commandLine(), "--time must be above 0 and at most 1000000 seconds but was " + s);
         });
         CatalogReader.requireReadable(brief);
-        Path folder = catalog.orElseGet(() -> CatalogFolder.beside(brief));
-        Catalog plain = CatalogReader.read(folder);
+        List<Path> read = new ArrayList<>(readings);
+        read.addAll(more);
+        Catalog plain = CatalogReader.read(folder());
         Optional<WhatIf> whatIf =
-                readings.isEmpty() && assumptions.isEmpty() ? Optional.empty() : Optional.of(whatIf(folder, plain));
-        Catalog read = whatIf.map(WhatIf::after).orElse(plain);
-        Brief wanted = CatalogReader.readBrief(brief, read);
+                read.isEmpty() && assumptions.isEmpty() ? Optional.empty() : Optional.of(whatIf(read, plain));
+        Catalog changed = whatIf.map(WhatIf::after).orElse(plain);
+        Brief wanted = CatalogReader.readBrief(brief, changed);
         KnownId known = known(
-                "chassis", read.all(Chassis.class).stream().map(Chassis::id).toList());
+                "chassis", changed.all(Chassis.class).stream().map(Chassis::id).toList());
         List<String> ids = chassis.isEmpty() ? wanted.chassis() : chassis;
         ids.forEach(known::require);
         return new Asked(
-                read, wanted, ids.stream().distinct().map(read::chassis).toList(), whatIf);
+                changed, wanted, ids.stream().distinct().map(changed::chassis).toList(), whatIf);
     }
 
-    private WhatIf whatIf(Path folder, Catalog plain) {
-        Settled settled = Settled.of(CatalogReader.readReadings(readings, plain));
+    private Path folder() {
+        return catalog.orElseGet(() -> CatalogFolder.beside(brief));
+    }
+
+    /** The catalogue as asked, with some more lengths replaced. */
+    Catalog reread(Asked asked, List<Replacement> more) {
+        List<Replacement> all =
+                new ArrayList<>(asked.whatIf().map(WhatIf::applied).orElse(List.of()));
+        all.addAll(more);
+        return CatalogReader.read(
+                folder(),
+                new Replacements(all),
+                asked.whatIf().map(WhatIf::before).orElse(asked.catalog()));
+    }
+
+    private WhatIf whatIf(List<Path> files, Catalog plain) {
+        Settled settled = Settled.of(CatalogReader.readReadings(files, plain));
         List<Replacement> all = new ArrayList<>(settled.used());
         try {
             all.addAll(Assumptions.replacements(assumptions, new Lengths(plain).with(settled.used())));
         } catch (NotUnderstood e) {
             throw new ParameterException(spec.commandLine(), String.valueOf(e.getMessage()), e);
         }
-        Catalog changed = CatalogReader.read(folder, new Replacements(all));
+        Catalog changed = CatalogReader.read(folder(), new Replacements(all));
         return new WhatIf(plain, changed, all, settled.contradictions(), settled.notes());
     }
 

@@ -105,7 +105,8 @@ public final class FitFull implements FitPaper {
                 : Lines.wrap("   ", "room left as with " + first);
     }
 
-    private static Columns gaps(List<Gap> gaps) {
+    /** Every gap that is not wide. */
+    static Columns gaps(List<Gap> gaps) {
         Columns out = Columns.headed("gap, mm", "need", "margin, mm", "worst", "rss", "verdict", "chance", "between");
         for (Gap gap : gaps) {
             if (gap.marginHmm() < WIDE_HMM) {

@@ -58,4 +58,14 @@ final class Notes {
                 "makers' sheets of tools and paint come first.",
                 origin.line());
     }
+
+    /** Under an answer about what to measure. */
+    static List<String> underMeasure(Origin origin) {
+        return List.of(
+                "Regret: what a clash found after assembly costs more than one on paper, times the share of wrong",
+                "decisions that the reading avoids, if one of these layouts is built, whichever. Layouts hang on a",
+                "dimension when their fit changes with it alone off by its +- either way. --layout KEY: one layout.",
+                "--record FILE: what has been measured. Read first, cut then.",
+                origin.line());
+    }
 }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import loopwright.geometry.Sum;
 import loopwright.quantity.Dimension;
 import loopwright.quantity.Distribution;
@@ -153,5 +154,58 @@ public final class AxisMargin {
     /** The probability that it is not missing; only for what is known. */
     double probability() {
         return SingleMargin.probability(nominalHmm, sigmaHmm(), halfWidthsHmm());
+    }
+
+    /** The probability that it is not missing after a dimension was read; the least spread is kept. */
+    double probability(ReadOff reading) {
+        double limit = nominalHmm;
+        double squares = rssHmm * rssHmm;
+        double floor = floorSigmaHmm();
+        double normal = sigmaHmm * sigmaHmm - floor * floor;
+        List<Double> halfWidths = halfWidthsHmm;
+        for (Sum.Term term : terms) {
+            if (!term.name().equals(reading.name())) {
+                continue;
+            }
+            double its = Math.abs(term.halves()) / 2.0 * reading.plusMinusHmm();
+            limit += term.halves() / 2.0 * reading.offHmm();
+            squares += its * its - plusMinus(term) * plusMinus(term);
+            normal += its * its / (SIGMAS * SIGMAS);
+            if (isRectangular(term.dimension())) {
+                halfWidths = new ArrayList<>(halfWidths);
+                halfWidths.remove(plusMinus(term));
+            } else {
+                normal -= scale(term) * scale(term);
+            }
+        }
+        double missing = Math.max(0, (double) FLOOR_HMM * FLOOR_HMM - squares) / (SIGMAS * SIGMAS);
+        return SingleMargin.probability(limit, Math.sqrt(Math.max(0, normal) + missing), halfWidths);
+    }
+
+    /** Whether one of these dimensions is in it. */
+    boolean isAbout(Set<String> names) {
+        return terms.stream().anyMatch(t -> names.contains(t.name()));
+    }
+
+    /** Its nominal value when some dimensions are all so much more. */
+    double nominalWith(Set<String> names, int moreHmm) {
+        double out = nominalHmm;
+        for (Sum.Term term : terms) {
+            if (names.contains(term.name())) {
+                out += term.halves() / 2.0 * moreHmm;
+            }
+        }
+        return out;
+    }
+
+    /** What may be off in it and how much: margins that share it differ by a length only. */
+    String direction() {
+        StringBuilder out = new StringBuilder(floorSigmaHmm() > 0 ? floorName : "");
+        for (Sum.Term term : terms) {
+            out.append(' ').append(term.name()).append('*').append(term.halves());
+            out.append('~').append(term.dimension().plusMinusHmm());
+            out.append(isRectangular(term.dimension()) ? "r" : "");
+        }
+        return out.toString();
     }
 }

@@ -18,4 +18,13 @@ public record BoxMargin(List<AxisMargin> axes) {
     boolean isKnown() {
         return axes.stream().allMatch(AxisMargin::isKnown);
     }
+
+    /** The chance that they are apart, each axis taken by itself; only for what is known. */
+    double chance() {
+        double none = 1;
+        for (AxisMargin axis : axes) {
+            none *= 1 - axis.probability();
+        }
+        return 1 - none;
+    }
 }

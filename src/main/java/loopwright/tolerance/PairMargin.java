@@ -43,6 +43,11 @@ public final class PairMargin {
         return nearest;
     }
 
+    /** Every two boxes that may meet when dimensions are off. */
+    List<BoxMargin> boxes() {
+        return boxes;
+    }
+
     /** What is left of it when every dimension is off as badly as it may be, along the axis that then keeps most. */
     public int worstLeftHmm() {
         return worstLeftHmm;

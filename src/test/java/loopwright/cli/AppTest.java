@@ -22,7 +22,12 @@ class AppTest {
     @Test
     void helpHasExamplesAndExitCodes() {
         for (String[] args : new String[][] {
-            {"--help"}, {"fit", "--help"}, {"unlock", "--help"}, {"check", "--help"}, {"completion", "--help"}
+            {"--help"},
+            {"fit", "--help"},
+            {"unlock", "--help"},
+            {"measure", "--help"},
+            {"check", "--help"},
+            {"completion", "--help"}
         }) {
             Ran ran = Ran.of(args);
             assertThat(ran.code()).isZero();
@@ -37,7 +42,8 @@ class AppTest {
         assertThat(Ran.of().errLines())
                 .first()
                 .isEqualTo(
-                        "loopwright: a command is missing: fit, unlock, rank, inspect, compare, why, check or completion");
+                        "loopwright: a command is missing: fit, unlock, rank, inspect, compare, why, measure, check or"
+                                + " completion");
         assertThat(Ran.of().code()).isEqualTo(2);
         assertThat(Ran.of("fit").code()).isEqualTo(2);
         assertThat(Ran.of("fit").errLines())

@@ -59,6 +59,7 @@ public final class SmallCase {
     private List<String> drives = List.of();
     private int headroomPercent = 25;
     private boolean noTightPlaces;
+    private Practice.Measuring measuring = Practice.Measuring.NOTHING;
 
     /** A chassis so deep and high. */
     public SmallCase(double depthMm, double heightMm) {
@@ -142,6 +143,12 @@ public final class SmallCase {
         return this;
     }
 
+    /** With what lengths are read, and what clashes cost. */
+    public SmallCase measuring(Practice.Measuring with) {
+        measuring = with;
+        return this;
+    }
+
     /** Refuses tight places. */
     public SmallCase refusingTightPlaces() {
         noTightPlaces = true;
@@ -210,7 +217,8 @@ public final class SmallCase {
                 SmallPractice.air(mm(15), 0.55),
                 SmallPractice.heat(25),
                 SmallPractice.loop(),
-                SmallPractice.core());
+                SmallPractice.core(),
+                measuring);
     }
 
     /** The place of a supply whose face is at the rear and whose plugs look to the front. */
