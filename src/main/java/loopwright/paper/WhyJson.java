@@ -31,8 +31,9 @@ public final class WhyJson implements WhyPaper {
         List<Stated> wishes = new ArrayList<>(answer.wishes());
         wishes.addAll(answer.buildWishes());
         json.put("wishes", WhyRows.stated(wishes));
-        json.put("can_be_had", fits && built);
-        json.put("fits", fits);
+        boolean known = answer.isComplete();
+        json.put("can_be_had", fits && built ? true : known ? (Object) false : Json.NOTHING);
+        json.put("fits", fits ? true : known ? (Object) false : Json.NOTHING);
         answer.had()
                 .ifPresent(h -> json.put("mods", h.mods().ids(answer.fitCase().chassis())));
         answer.layout().ifPresent(l -> json.put("layout", l.key()));

@@ -44,7 +44,7 @@ public final class WhyText implements WhyPaper {
                 "WHY  ",
                 answer.fitCase().chassis().title() + " ("
                         + answer.fitCase().chassis().id() + "). " + state + ": "
-                        + (fits && built ? "it can be had." : "it cannot all be had.")));
+                        + verdict(answer, fits && built)));
         Columns wishes = Columns.plain();
         answer.wishes().forEach(w -> wishes.row(w.id(), w.sentence()));
         answer.buildWishes().forEach(w -> wishes.row(w.id(), w.sentence()));
@@ -55,6 +55,13 @@ public final class WhyText implements WhyPaper {
         }
         print(List.of(""));
         return fits && built;
+    }
+
+    private static String verdict(WhyAnswer answer, boolean had) {
+        if (had) {
+            return "it can be had.";
+        }
+        return answer.isComplete() ? "it cannot all be had." : "whether it can all be had is not known yet.";
     }
 
     private void fit(WhyAnswer answer) {
@@ -78,7 +85,10 @@ public final class WhyText implements WhyPaper {
         List<WayOut> shown = ways.subList(0, Math.min(top, ways.size()));
         if (!shown.isEmpty()) {
             print(List.of(
-                    "", "ways out, what is in your hand first, then the cheapest: with one of these the rest fits"));
+                    "",
+                    answer.isComplete()
+                            ? "ways out, what is in your hand first, then the cheapest: with one of these the rest fits"
+                            : "ways out found so far, maybe not the smallest: with one of these the rest fits"));
             print(WhyLines.waysOut(shown, answer));
         }
         if (ways.size() > shown.size()) {

@@ -194,6 +194,21 @@ class WhyCommandTest {
     }
 
     @Test
+    void neverCallsAStoppedSearchANo() {
+        Ran table =
+                Ran.of("why", DEMO, "--want", "front=2x140/45", "--want", "without=drive-tower-out", "--time", "0.001");
+        Ran json = Ran.of("why", DEMO, "--want", "front=2x140/45", "--time", "0.001", "--format", "json");
+
+        assertThat(table.code()).isEqualTo(ExitCode.INCOMPLETE);
+        String words = table.outLines().stream().map(String::strip).collect(Collectors.joining(" "));
+        assertThat(words)
+                .contains("INCOMPLETE (time limit of 0.001 s): whether it can all be had is not known yet.")
+                .doesNotContain("conflict");
+        assertThat(answer(json).path("can_be_had").isNull()).isTrue();
+        assertThat(answer(json).path("complete").asBoolean()).isFalse();
+    }
+
+    @Test
     void spreadsheetsGetARowAFact() {
         Ran ran = why(DEMO, "csv", "floor=2x140", "without=longer-feet");
 
