@@ -20,6 +20,10 @@ class WhyCommandTest {
 
     private static Ran why(String brief, String format, String... wants) {
         List<String> args = new ArrayList<>(List.of("why", brief, "--format", format));
+        if (brief.contains("tight-budget")) {
+            // Its other chassis has none of these mods.
+            args.addAll(List.of("--chassis", "micro-tower"));
+        }
         for (String want : wants) {
             args.addAll(List.of("--want", want));
         }
@@ -94,6 +98,17 @@ class WhyCommandTest {
                                 "the front has holes for 1x140 and 2x120; 2x140 comes with \"insert panel for two 140 fans"
                                         + " in the opened front\" (front-insert-140)",
                                 "front fans need 71 mm inwards, 2 mm are there to drive tower on the floor: 69 mm short")),
+                Arguments.of(
+                        "scenarios/micro.yaml",
+                        List.of("with=front-pattern-360", "without=front-sockets-moved"),
+                        List.of(
+                                "\"drill the front for three 120 fans and cut a strip\" (front-pattern-360) needs \"move"
+                                        + " the front sockets into the roof's front edge\" (front-sockets-moved)")),
+                // 1 and 2 hidden cuts.
+                Arguments.of(
+                        "scenarios/tight-budget.yaml",
+                        List.of("with=shroud-nose-cut", "with=roof-cover-120"),
+                        List.of("the brief allows at most 2 cuts in all, not 3")),
                 Arguments.of(
                         "scenarios/quiet-above-all.yaml",
                         List.of("side=radiator"),
