@@ -32,6 +32,9 @@ final class MeasureWords {
             return "Measure first: " + w.where() + " (" + w.measurable().text() + "), which nobody knows. " + waits(w)
                     + ".";
         }
+        if (answer.worths().isEmpty() && answer.incompleteBecause().isPresent()) {
+            return "Stopped before anything could be said.";
+        }
         if (answer.worths().isEmpty()) {
             return answer.looked().isEmpty()
                     ? "Nothing fits and nothing waits: no reading is asked for."
