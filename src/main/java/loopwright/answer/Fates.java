@@ -1,16 +1,20 @@
 package loopwright.answer;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import loopwright.answer.Twins.TwinLayout;
 import loopwright.fit.FitCase;
+import loopwright.fit.FitQuery;
 import loopwright.fit.FitResult;
 import loopwright.fit.FitSearch;
 import loopwright.fit.FitWish;
 import loopwright.fit.FoundLayout;
 import loopwright.fit.Layout;
+import loopwright.fit.ModSet;
+import loopwright.fit.WitnessFinder;
 
 /**
  * Which layouts of a case die, and how many come alive, when lengths are others; a layout is the same as {@link Flips} has
@@ -69,5 +73,28 @@ public final class Fates {
             }
         }
         return new Fate(died, alive, result.isComplete());
+    }
+
+    /**
+     * Whether one layout still fits another case with any of the mod sets it needs, wherever its parts and stacks then are: for
+     * all parts that it is made of.
+     */
+    public boolean keeps(FitCase after, FoundLayout found) {
+        FitSearch search = new FitSearch(after, FitWish.ALL, () -> false);
+        List<ModSet> valid = new FitQuery(search).validSets();
+        List<ModSet> sets = found.needed().stream().filter(valid::contains).toList();
+        WitnessFinder finder = new WitnessFinder(search);
+        for (TwinLayout twin : new Twins(before, after).of(found.layout())) {
+            List<Layout.Stack> stacks = new ArrayList<>();
+            for (Layout.Stack stack : found.layout().stacks()) {
+                stacks.add(new Layout.Stack(
+                        after.frames().get(stack.frame().index()), twin.shapes().get(stacks.size())));
+            }
+            Layout there = new Layout(after.chassis().id(), stacks);
+            if (sets.stream().noneMatch(mods -> finder.find(there, mods).isPresent())) {
+                return false;
+            }
+        }
+        return true;
     }
 }

@@ -2,6 +2,7 @@ package loopwright.paper;
 
 import java.io.PrintWriter;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.Collectors;
 import loopwright.answer.measure.MeasureAnswer;
@@ -36,6 +37,9 @@ public final class MeasureCsv implements MeasurePaper {
             "catalog",
             "program");
 
+    /** Columns between the chassis and the state of the list. */
+    private static final int FIGURES = HEADS.size() - 5;
+
     private final Csv csv;
     private final Origin origin;
 
@@ -54,6 +58,9 @@ public final class MeasureCsv implements MeasurePaper {
     public boolean add(MeasureAnswer answer) {
         answer.waiting().forEach(w -> row(answer, waiting(w)));
         answer.worths().forEach(w -> row(answer, worth(w, answer)));
+        if (answer.incompleteBecause().isPresent()) {
+            row(answer, Collections.nCopies(FIGURES, ""));
+        }
         return answer.isAbout();
     }
 

@@ -32,19 +32,24 @@ final class MeasureWords {
             return "Measure first: " + w.where() + " (" + w.measurable().text() + "), which nobody knows. " + waits(w)
                     + ".";
         }
+        if (answer.worths().isEmpty() && answer.incompleteBecause().isPresent()) {
+            return "Stopped before anything could be said.";
+        }
         if (answer.worths().isEmpty()) {
             return answer.looked().isEmpty()
                     ? "Nothing fits and nothing waits: no reading is asked for."
                     : "Nothing needs measuring: every margin is sure, over 99.9 %.";
         }
         Worth w = answer.worths().get(0);
-        if (w.regretCents() < CENTS / 2 && w.hang().exact() && w.hang().layouts() == 0) {
-            return answer.witness()
-                    .map(MeasureWords::nothingDecides)
-                    .orElse("Nothing needs measuring first: no reading avoids as much as " + money(CENTS / 2, answer)
-                            + " of regret, and nothing hangs on the first dimension alone.");
+        boolean little = w.regretCents() < CENTS / 2;
+        if (little && answer.witness().isPresent()) {
+            return nothingDecides(answer.witness().get());
         }
-        String money = w.regretCents() < CENTS / 2
+        if (little && w.hang().exact() && w.hang().layouts() == 0) {
+            return "Nothing needs measuring first: no reading avoids as much as " + money(CENTS / 2, answer)
+                    + " of regret, and nothing hangs on the first dimension alone.";
+        }
+        String money = little
                 ? "No reading changes a decision by itself, so no regret is avoided. "
                 : "A reading avoids about " + money(w.regretCents(), answer) + " of regret. ";
         return "Measure first: " + w.spot() + " (" + w.measurable().text() + "). " + hang(w.hang(), answer) + ". "

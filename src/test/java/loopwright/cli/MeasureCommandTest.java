@@ -99,4 +99,15 @@ class MeasureCommandTest {
         assertThat(Ran.of("measure", BRIEF, "--layout", "22222-22222").code()).isEqualTo(1);
         assertThat(Ran.of("measure", BRIEF, "--time", "0.001").code()).isEqualTo(4);
     }
+
+    @Test
+    void whatWasStoppedNeverLooksWhole() {
+        Ran csv = Ran.of("measure", BRIEF, "--time", "0.001", "--format", "csv");
+        List<String> lines = csv.outLines();
+        assertThat(lines.get(lines.size() - 1)).contains("INCOMPLETE: time limit of 0.001 s");
+        assertThat(lines.get(1).split(",", -1)).hasSameSizeAs(lines.get(0).split(",", -1));
+        Ran text = Ran.of("measure", BRIEF, "--time", "0.001");
+        assertThat(text.outLines().get(0)).isEqualTo("MEASURE  Stopped before anything could be said.");
+        assertThat(text.out()).contains("INCOMPLETE (time limit of 0.001 s)");
+    }
 }

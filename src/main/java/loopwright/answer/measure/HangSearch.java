@@ -25,19 +25,19 @@ final class HangSearch {
     private final Lengths lengths;
     private final Fates fates;
     private final Function<List<Replacement>, Catalog> reread;
-    private final Optional<String> only;
+    private final Optional<FoundLayout> only;
 
     /**
      * A search.
      *
      * @param fits every layout that fits as it is
-     * @param only the text of the layout that is asked about, if it is only one
+     * @param only the layout that is asked about, if it is only one
      * @param reread the catalogue with some more lengths replaced
      */
     HangSearch(
             FitCase fitCase,
             List<FoundLayout> fits,
-            Optional<String> only,
+            Optional<FoundLayout> only,
             Function<List<Replacement>, Catalog> reread,
             Halt halt) {
         this.fitCase = fitCase;
@@ -53,6 +53,9 @@ final class HangSearch {
         Set<String> alive = new HashSet<>();
         int plusMinus = measurable.now().plusMinusHmm();
         List<Optional<FitCase>> cases = List.of(moved(measurable, -plusMinus), moved(measurable, plusMinus));
+        if (only.isPresent()) {
+            return ofOne(only.get(), cases);
+        }
         List<Optional<Fate>> ends =
                 cases.stream().parallel().map(c -> c.map(fates::in)).toList();
         for (Optional<Fate> fate : ends) {
@@ -62,10 +65,16 @@ final class HangSearch {
             died.addAll(fate.get().died());
             alive.addAll(fate.get().alive());
         }
-        if (only.isPresent()) {
-            return Optional.of(new Hang(died.contains(only.get()) ? 1 : 0, 0, true));
-        }
         return Optional.of(new Hang(died.size(), alive.size(), true));
+    }
+
+    /** What the one layout that is asked about does at the ends; exact only where both can be asked. */
+    private Optional<Hang> ofOne(FoundLayout found, List<Optional<FitCase>> cases) {
+        if (cases.stream().anyMatch(Optional::isEmpty)) {
+            return Optional.empty();
+        }
+        boolean keeps = cases.stream().allMatch(c -> fates.keeps(c.orElseThrow(), found));
+        return Optional.of(new Hang(keeps ? 0 : 1, 0, true));
     }
 
     private Optional<FitCase> moved(Measurable measurable, int moreHmm) {

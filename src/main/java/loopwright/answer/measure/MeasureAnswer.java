@@ -121,20 +121,16 @@ public final class MeasureAnswer {
     /** The first dimensions with what hangs on them, as long as there is time. */
     private List<Worth> exact(List<Worth> first, Function<List<Replacement>, Catalog> reread) {
         HangSearch search = new HangSearch(
-                fitCase,
-                result.fits(),
-                view.key()
-                        .map(k -> looked.isEmpty() ? "" : looked.get(0).layout().text()),
-                reread,
-                halt);
+                fitCase, result.fits(), view.key().flatMap(k -> looked.stream().findFirst()), reread, halt);
         int each = 2 * (result.fits().size() + result.unknown().size());
         List<Worth> out = new ArrayList<>();
         for (int i = 0; i < first.size(); i++) {
             Worth worth = first.get(i);
-            boolean mayBe = i == 0 || (long) (i + 1) * each <= SEARCHED_MAX;
+            boolean mayBe = i == 0 || view.key().isPresent() || (long) (i + 1) * each <= SEARCHED_MAX;
             Optional<Hang> hang = mayBe && !isStopped() ? search.of(worth.measurable()) : Optional.empty();
             out.add(hang.map(worth::with).orElse(worth));
         }
+        isStopped(); // in the middle of the last
         out.sort(Worth.MOST_FIRST);
         return List.copyOf(out);
     }
