@@ -1,6 +1,8 @@
 package loopwright.rank;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
@@ -32,6 +34,7 @@ public final class Attainable {
     private final List<List<FoundLayout>> groups;
     private final Work work;
     private final Optional<Bounds> bounds;
+    private final Map<BriefLimits.HeatLimits, Thermal> thermals = new HashMap<>();
 
     /**
      * The builds of some layouts.
@@ -77,7 +80,10 @@ public final class Attainable {
         Best goal = new Best(order, 1);
         if (bounds.isPresent()) {
             Outlook outlook = new Outlook(bounds.get(), cores, kept.limits());
-            walk(goal, Look.WHOLE, kept, work.byFigure(groups, outlook, order), () -> false);
+            List<List<FoundLayout>> likelyFirst = work.byFigure(groups, outlook, order);
+            for (Look look : Look.values()) {
+                walk(goal, look, kept, likelyFirst, () -> false);
+            }
         }
         return goal.inOrder().stream().findFirst();
     }
@@ -86,8 +92,8 @@ public final class Attainable {
         if (bounds.isEmpty()) {
             return;
         }
-        BuildWalk walk =
-                new BuildWalk(query, cores, bounds.get(), new BuildWalk.Rules(kept.limits(), kept.heat()), model);
+        Thermal thermal = thermals.computeIfAbsent(kept.heat(), h -> new Thermal(query.fitCase(), model, h));
+        BuildWalk walk = new BuildWalk(query, cores, bounds.get(), new BuildWalk.Rules(kept.limits(), thermal), model);
         for (List<FoundLayout> alike : inOrder) {
             for (ModSet mods : work.setsFor(alike)) {
                 if (interrupted.getAsBoolean() || enough.getAsBoolean()) {

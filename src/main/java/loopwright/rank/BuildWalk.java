@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import loopwright.catalog.brief.BriefLimits;
 import loopwright.fit.FitQuery;
 import loopwright.fit.FoundLayout;
 import loopwright.fit.Layout;
@@ -38,14 +37,12 @@ final class BuildWalk {
     private final Bounds bounds;
     private final BuildLimits limits;
 
-    /** What builds must keep. */
-    record Rules(BuildLimits limits, BriefLimits.HeatLimits heat) {
-
-        /** What a brief asks. */
-        static Rules of(BriefLimits limits) {
-            return new Rules(BuildLimits.of(limits), limits.heat().orElse(BriefLimits.HeatLimits.NONE));
-        }
-    }
+    /**
+     * What builds must keep, and their temperatures.
+     *
+     * @param thermal made with what parts and the air inside may reach; it keeps what it has worked out
+     */
+    record Rules(BuildLimits limits, Thermal thermal) {}
 
     BuildWalk(FitQuery query, List<Core> cores, Bounds bounds, Rules rules, MachineModel model) {
         this.query = query;
@@ -57,7 +54,7 @@ final class BuildWalk {
                 .max()
                 .orElse(0);
         this.loudest = cores.stream().max(Comparator.comparing(Core::sound)).orElseThrow();
-        this.thermal = new Thermal(query.fitCase(), model, rules.heat());
+        this.thermal = rules.thermal();
         this.vents = new Vents(query.fitCase(), model);
         this.plans = new AirPlans(query);
         this.bounds = bounds;

@@ -64,7 +64,8 @@ public final class RankSearch {
         BriefLimits brief = fitCase.brief().limits();
         Bounds bounds = Bounds.of(query, cores, model, brief.coolantMaxC());
         BuildLimits limits = BuildLimits.of(brief);
-        BuildWalk walk = new BuildWalk(query, cores, bounds, BuildWalk.Rules.of(brief), model);
+        Thermal thermal = new Thermal(query.fitCase(), model, brief.heat().orElse(BriefLimits.HeatLimits.NONE));
+        BuildWalk walk = new BuildWalk(query, cores, bounds, new BuildWalk.Rules(limits, thermal), model);
         Outlook outlook = new Outlook(bounds, cores, limits);
         Work work = new Work(fitCase, query.validSets());
         List<List<FoundLayout>> groups = work.inOrder(fits.fits());
