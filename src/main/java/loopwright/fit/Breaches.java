@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.BooleanSupplier;
 import loopwright.fit.Attempts.Group;
 import loopwright.fit.Attempts.Scene;
@@ -78,22 +77,6 @@ public final class Breaches {
         Beyond widest = walked.get(walked.size() - 1);
         return new KeptWalk(
                         attempts, attempts.scenes(widest), new KeptWalk.Kept(kept, false), radiatorWishes, interrupted)
-                .find()
-                .isPresent();
-    }
-
-    /** Whether some candidate has all of some wishes, by their texts, and breaks nothing else than other wishes. */
-    public boolean canHave(Set<String> texts) {
-        FactSet others = FactSet.NONE;
-        for (Wish wish : wished.wishes()) {
-            others = texts.contains(wish.text()) ? others : others.with(book.number(Fact.Kind.WISH, wish.text()));
-        }
-        return new KeptWalk(
-                        attempts,
-                        attempts.scenes(Beyond.NOTHING),
-                        new KeptWalk.Kept(others, true),
-                        radiatorWishes,
-                        interrupted)
                 .find()
                 .isPresent();
     }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import loopwright.fit.conflict.FactSet;
 
 /** Numbers the facts that come up, in the order in which they do. */
@@ -61,11 +60,5 @@ public final class FactBook {
                     return byKind != 0 ? byKind : a.about().compareTo(b.about());
                 })
                 .toList();
-    }
-
-    /** The facts of a kind. */
-    public FactSet ofKind(Fact.Kind kind) {
-        return FactSet.of(
-                all.stream().filter(f -> f.kind() == kind).map(Fact::number).collect(Collectors.toList()));
     }
 }

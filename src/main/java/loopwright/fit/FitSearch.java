@@ -3,7 +3,6 @@ package loopwright.fit;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -101,20 +100,6 @@ public final class FitSearch {
 
     private List<Fresh.Choice> fresh(ModWorld world, Scene scene, Knowledge knowledge) {
         return new Fresh(fitCase, maker, wish).choices(world, scene, knowledge);
-    }
-
-    /** Why the parts themselves cannot all be had or placed, whatever hangs where; empty when they can. */
-    public Optional<String> partsTrouble() {
-        if (maker.partSets().isEmpty()) {
-            return Optional.of("No choice of the brief's parts goes together: sockets, board form, plugs, ports, or the"
-                    + " supply's rating");
-        }
-        boolean placed = worlds.stream().anyMatch(w -> maker.hasSetting(w, Knowledge.KNOWN_ONLY));
-        return placed
-                ? Optional.empty()
-                : Optional.of("The parts do not all find a place without a "
-                        + (fitCase.strictness() == Strictness.NO_TIGHT ? "clash or a tight place" : "clash")
-                        + ", whatever hangs on the mounts");
     }
 
     private List<UnknownLayout> unknown(Found known, Stop stop) {

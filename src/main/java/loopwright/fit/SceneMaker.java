@@ -81,11 +81,6 @@ final class SceneMaker {
         return new Scene(world.mods(), stage.builtIn(), settings, List.copyOf(options));
     }
 
-    /** Whether the parts can all be placed in a world. */
-    boolean hasSetting(ModWorld world, Knowledge knowledge) {
-        return !settings(stage(world, knowledge)).isEmpty();
-    }
-
     private Stage stage(ModWorld world, Knowledge knowledge) {
         return new Stage(bodies.builtIn(world.mods()), world.usable(), knowledge);
     }

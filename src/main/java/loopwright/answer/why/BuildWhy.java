@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.IntStream;
 import loopwright.answer.Halt;
 import loopwright.answer.Sites;
 import loopwright.answer.why.BuildWish.Figure;
@@ -262,12 +261,5 @@ public final class BuildWhy {
                 "accept " + Figures.words(limit.figure(), has, currency) + " for " + whose + ": "
                         + BuildWish.number(more, 2) + " " + unit + " more",
                 Optional.of(new Stated.Lack(more, unit)));
-    }
-
-    /** Every fact that a build was asked to keep. */
-    public List<Stated> asked() {
-        return IntStream.range(0, facts.size())
-                .mapToObj(i -> Stated.of(facts.get(i).id(), facts.get(i).sentence()))
-                .toList();
     }
 }
