@@ -50,7 +50,10 @@ public final class Resized {
                         body.topRoomMm(),
                         body.topRoomLengthMm()),
                 was.power(),
-                was.performance());
+                was.performance(),
+                was.electric(),
+                was.ports(),
+                was.massG());
     }
 
     static Supply longer(Supply was, int growthHmm) {
@@ -63,7 +66,11 @@ public final class Resized {
                 was.form(),
                 new SizeMm(more(size.lengthMm(), growthHmm), size.widthMm(), size.heightMm()),
                 was.plugRoomMm(),
-                was.output());
+                was.output(),
+                was.rails(),
+                was.cables(),
+                was.noise(),
+                was.massG());
     }
 
     static Memory taller(Memory was, int growthHmm) {
@@ -75,7 +82,8 @@ public final class Resized {
                 was.generation(),
                 more(was.heightMm(), growthHmm),
                 was.modules(),
-                was.capacityGb());
+                was.capacityGb(),
+                was.massG());
     }
 
     private static Dimension more(Dimension was, int growthHmm) {

@@ -114,7 +114,8 @@ public final class SmallCase {
 
     /** Adds something that can come out. */
     public SmallCase removable(String id, Box box) {
-        removables.add(new Inside.Removable(id, id, List.of(box), Inside.Hold.RIVETS, Inside.Stiffness.SOME));
+        removables.add(new Inside.Removable(
+                id, id, List.of(box), Inside.Hold.RIVETS, Inside.Stiffness.SOME, Optional.empty()));
         return this;
     }
 

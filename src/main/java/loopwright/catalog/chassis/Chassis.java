@@ -14,5 +14,21 @@ public record Chassis(
         Shell shell,
         Inside inside,
         List<Mount> mounts,
-        List<Mod> mods)
-        implements Part {}
+        List<Mod> mods,
+        Optional<Wiring> wiring,
+        Optional<Standing> standing)
+        implements Part {
+
+    /** A chassis that says nothing of cables and of what it stands on. */
+    public Chassis(
+            String id,
+            String title,
+            Optional<String> variantOf,
+            Purchase buy,
+            Shell shell,
+            Inside inside,
+            List<Mount> mounts,
+            List<Mod> mods) {
+        this(id, title, variantOf, buy, shell, inside, mounts, mods, Optional.empty(), Optional.empty());
+    }
+}

@@ -1,6 +1,7 @@
 package loopwright.catalog.chassis;
 
 import java.util.List;
+import java.util.Optional;
 import loopwright.catalog.basis.Box;
 import loopwright.catalog.basis.Face;
 import loopwright.catalog.basis.Pose;
@@ -23,7 +24,8 @@ public record Inside(BoardBay board, List<Obstruction> obstructions, List<Remova
     public record Obstruction(String id, String title, List<Box> boxes) {}
 
     /** Something that a mod can take out. */
-    public record Removable(String id, String title, List<Box> boxes, Hold hold, Stiffness stiffness) {}
+    public record Removable(
+            String id, String title, List<Box> boxes, Hold hold, Stiffness stiffness, Optional<Integer> massG) {}
 
     /** How a removable is held. */
     public enum Hold {

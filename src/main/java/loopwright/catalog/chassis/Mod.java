@@ -78,6 +78,7 @@ public record Mod(String id, String title, Kind kind, Rules rules, Work work, Lo
      * @param covers raised covers it fits (at most one a mount)
      * @param airways changes of what air passes
      * @param inserts sheets that take a panel's place
+     * @param routingHoles holes for cables that it makes
      */
     public record Effect(
             List<String> removes,
@@ -87,7 +88,22 @@ public record Mod(String id, String title, Kind kind, Rules rules, Work work, Lo
             List<ModSeat> seats,
             List<RaisedCover> covers,
             List<Airway> airways,
-            List<Insert> inserts) {}
+            List<Insert> inserts,
+            List<Wiring.RoutingHole> routingHoles) {
+
+        /** An effect that makes no hole for cables. */
+        public Effect(
+                List<String> removes,
+                List<Inside.Obstruction> adds,
+                List<String> opensPlaces,
+                List<String> closesPlaces,
+                List<ModSeat> seats,
+                List<RaisedCover> covers,
+                List<Airway> airways,
+                List<Insert> inserts) {
+            this(removes, adds, opensPlaces, closesPlaces, seats, covers, airways, inserts, List.of());
+        }
+    }
 
     /** A sheet that takes the place of the panel at a mount, and is the screw seat there. */
     public record Insert(

@@ -21,7 +21,36 @@ public record Place(
         Pose pose,
         Optional<String> inside,
         List<Face> against,
-        List<String> touches) {
+        List<String> touches,
+        Optional<DriveHold> drive) {
+
+    /** A place that says nothing of how a drive is held. */
+    public Place(
+            String id,
+            String title,
+            List<Holds> holds,
+            Pose pose,
+            Optional<String> inside,
+            List<Face> against,
+            List<String> touches) {
+        this(id, title, holds, pose, inside, against, touches, Optional.empty());
+    }
+
+    /**
+     * How a drive is held.
+     *
+     * @param from which of its threads the screws go into
+     * @param damped whether soft rings keep its hum from the chassis
+     */
+    public record DriveHold(From from, boolean damped) {
+        /** Where its screws go in. */
+        public enum From {
+            /** At both sides. */
+            SIDES,
+            /** From below. */
+            BELOW
+        }
+    }
 
     /** What fits a place. */
     public enum Holds {

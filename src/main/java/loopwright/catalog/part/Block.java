@@ -3,6 +3,7 @@ package loopwright.catalog.part;
 import java.util.List;
 import java.util.Optional;
 import loopwright.catalog.basis.Limits;
+import loopwright.catalog.basis.PartPort;
 import loopwright.catalog.basis.Purchase;
 import loopwright.catalog.basis.SizeMm;
 import loopwright.quantity.Dimension;
@@ -19,8 +20,23 @@ public record Block(
         List<String> sockets,
         SizeMm body,
         Dimension portRoomMm,
-        Flow flow)
+        Flow flow,
+        List<PartPort> ports,
+        Optional<Integer> massG)
         implements Part {
+
+    /** A block that says nothing of its ports and mass. */
+    public Block(
+            String id,
+            String title,
+            Optional<String> variantOf,
+            Purchase buy,
+            List<String> sockets,
+            SizeMm body,
+            Dimension portRoomMm,
+            Flow flow) {
+        this(id, title, variantOf, buy, sockets, body, portRoomMm, flow, List.of(), Optional.empty());
+    }
 
     /** Resistance to flow and to heat, and what it is made of. */
     public record Flow(

@@ -11,8 +11,21 @@ import loopwright.quantity.Dimension;
  * <p>Length runs along the mount, width across it; the cavity is the outline less the wall on every side.
  */
 public record Cover(
-        String id, String title, Optional<String> variantOf, Purchase buy, Body body, Skin skin, Fixing fixing)
+        String id,
+        String title,
+        Optional<String> variantOf,
+        Purchase buy,
+        Body body,
+        Skin skin,
+        Fixing fixing,
+        Optional<Integer> massG)
         implements Part {
+
+    /** A cover that says nothing of its mass. */
+    public Cover(
+            String id, String title, Optional<String> variantOf, Purchase buy, Body body, Skin skin, Fixing fixing) {
+        this(id, title, variantOf, buy, body, skin, fixing, Optional.empty());
+    }
 
     /** Outline, wall, and free height under the skin. */
     public record Body(

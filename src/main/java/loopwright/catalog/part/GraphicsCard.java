@@ -1,7 +1,9 @@
 package loopwright.catalog.part;
 
+import java.util.List;
 import java.util.Optional;
 import loopwright.catalog.basis.Limits;
+import loopwright.catalog.basis.PartPort;
 import loopwright.catalog.basis.Purchase;
 import loopwright.quantity.Dimension;
 
@@ -18,8 +20,47 @@ public record GraphicsCard(
         Cooling cooling,
         Body body,
         Power power,
-        @Limits(min = 1, max = 1000) int performance)
+        @Limits(min = 1, max = 1000) int performance,
+        Optional<Electric> electric,
+        List<PartPort> ports,
+        Optional<Integer> massG)
         implements Part {
+
+    /** A card that says nothing of its currents, ports and mass. */
+    public GraphicsCard(
+            String id,
+            String title,
+            Optional<String> variantOf,
+            Purchase buy,
+            Cooling cooling,
+            Body body,
+            Power power,
+            int performance) {
+        this(
+                id,
+                title,
+                variantOf,
+                buy,
+                cooling,
+                body,
+                power,
+                performance,
+                Optional.empty(),
+                List.of(),
+                Optional.empty());
+    }
+
+    /**
+     * More of what it draws.
+     *
+     * @param burstPercent of its worst draw, for less than a millisecond
+     * @param sixteenPinW what its 16-pin plug must be coded for at least, where it has one
+     */
+    public record Electric(
+            double idleW,
+            @Limits(min = 0, max = 4) int sixPinPlugs,
+            @Limits(min = 100, max = 400) Optional<Integer> burstPercent,
+            @Limits(min = 150, max = 600) Optional<Integer> sixteenPinW) {}
 
     /** Who takes its heat. */
     public enum Cooling {

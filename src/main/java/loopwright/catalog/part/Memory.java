@@ -14,5 +14,20 @@ public record Memory(
         String generation,
         @Limits(min = 20, max = 80) Dimension heightMm,
         @Limits(min = 1, max = 8) int modules,
-        @Limits(min = 1, max = 4096) int capacityGb)
-        implements Part {}
+        @Limits(min = 1, max = 4096) int capacityGb,
+        Optional<Integer> massG)
+        implements Part {
+
+    /** A kit that says nothing of its mass. */
+    public Memory(
+            String id,
+            String title,
+            Optional<String> variantOf,
+            Purchase buy,
+            String generation,
+            Dimension heightMm,
+            int modules,
+            int capacityGb) {
+        this(id, title, variantOf, buy, generation, heightMm, modules, capacityGb, Optional.empty());
+    }
+}

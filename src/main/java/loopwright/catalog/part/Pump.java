@@ -2,6 +2,7 @@ package loopwright.catalog.part;
 
 import java.util.List;
 import java.util.Optional;
+import loopwright.catalog.basis.PartPort;
 import loopwright.catalog.basis.Purchase;
 import loopwright.catalog.basis.SizeMm;
 import loopwright.quantity.Dimension;
@@ -15,8 +16,40 @@ public record Pump(
         Kind kind,
         SizeMm body,
         Water water,
-        Electric electric)
+        Electric electric,
+        Optional<Feed> feed,
+        List<PartPort> ports,
+        Optional<PartPort> fill,
+        Optional<Integer> massG)
         implements Part {
+
+    /** A pump that says nothing of its plug, ports and mass. */
+    public Pump(
+            String id,
+            String title,
+            Optional<String> variantOf,
+            Purchase buy,
+            Kind kind,
+            SizeMm body,
+            Water water,
+            Electric electric) {
+        this(
+                id,
+                title,
+                variantOf,
+                buy,
+                kind,
+                body,
+                water,
+                electric,
+                Optional.empty(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    /** What feeds it, and what it draws while it starts. */
+    public record Feed(Plug plug, double startCurrentA) {}
 
     /** Whether it brings its own reservoir. */
     public enum Kind {

@@ -60,7 +60,20 @@ final class Changed {
     private static Machine.PumpAt pump(Machine.PumpAt at, Pump.Water water, Pump.Electric electric) {
         Pump p = at.pump();
         return new Machine.PumpAt(
-                new Pump(p.id(), p.title(), p.variantOf(), p.buy(), p.kind(), p.body(), water, electric), at.duty());
+                new Pump(
+                        p.id(),
+                        p.title(),
+                        p.variantOf(),
+                        p.buy(),
+                        p.kind(),
+                        p.body(),
+                        water,
+                        electric,
+                        p.feed(),
+                        p.ports(),
+                        p.fill(),
+                        p.massG()),
+                at.duty());
     }
 
     /** Fans at so many times their speed, at most full speed. */

@@ -66,7 +66,8 @@ final class CaseInside {
     private void plate(int number, Box box) {
         String id = "plate-" + number;
         if (dice.chance(65)) {
-            removables.add(new Inside.Removable(id, "plate", List.of(box), Inside.Hold.SCREWS, Inside.Stiffness.NONE));
+            removables.add(new Inside.Removable(
+                    id, "plate", List.of(box), Inside.Hold.SCREWS, Inside.Stiffness.NONE, Optional.empty()));
         } else if (dice.chance(40)) {
             obstructions.add(new Inside.Obstruction(id, "plate", List.of(box)));
         } else {

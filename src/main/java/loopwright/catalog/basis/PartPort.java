@@ -1,0 +1,22 @@
+package loopwright.catalog.basis;
+
+import loopwright.quantity.Dimension;
+
+/**
+ * A threaded port of a part, in the part's own frame.
+ *
+ * @param looks the face it is in: tube leaves it that way
+ * @param way whether coolant has to come in, go out, or may do either
+ */
+public record PartPort(String id, Dimension lengthMm, Dimension widthMm, Dimension heightMm, PartFace looks, Way way) {
+
+    /** Which way coolant goes through a port. */
+    public enum Way {
+        /** In only: marked so. */
+        IN,
+        /** Out only: marked so. */
+        OUT,
+        /** Either. */
+        EITHER
+    }
+}
