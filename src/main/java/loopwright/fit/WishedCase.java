@@ -102,7 +102,8 @@ public final class WishedCase {
                 loop.tubeM(),
                 loop.coolant(),
                 loop.coolantL(),
-                loop.run());
+                loop.run(),
+                loop.fittings());
         return new Brief(
                 brief.id(),
                 brief.title(),

@@ -13,7 +13,22 @@ public record LoopWish(
         @Limits(min = 0.2, max = 20) double tubeM,
         Choice coolant,
         @Limits(min = 0.1, max = 20) double coolantL,
-        Optional<Run> run) {
+        Optional<Run> run,
+        Optional<Choice> fittings) {
+
+    /** A loop of whatever fittings its tube takes. */
+    public LoopWish(
+            Optional<Choice> radiators,
+            Optional<Choice> fans,
+            Optional<Choice> pumps,
+            Optional<Choice> reservoirs,
+            Choice tube,
+            double tubeM,
+            Choice coolant,
+            double coolantL,
+            Optional<Run> run) {
+        this(radiators, fans, pumps, reservoirs, tube, tubeM, coolant, coolantL, run, Optional.empty());
+    }
 
     /**
      * How the loop runs.

@@ -15,6 +15,7 @@ import loopwright.catalog.part.Drive;
 import loopwright.catalog.part.Fan;
 import loopwright.catalog.part.GraphicsCard;
 import loopwright.catalog.part.Grille;
+import loopwright.catalog.part.Lead;
 import loopwright.catalog.part.Memory;
 import loopwright.catalog.part.Part;
 import loopwright.catalog.part.Processor;
@@ -24,6 +25,7 @@ import loopwright.catalog.part.Reservoir;
 import loopwright.catalog.part.Screw;
 import loopwright.catalog.part.Supply;
 import loopwright.catalog.part.Tube;
+import loopwright.catalog.part.TubeFitting;
 import loopwright.catalog.standard.Practice;
 import loopwright.catalog.standard.Standards;
 
@@ -61,6 +63,10 @@ public enum FileKind {
     GRILLES("grilles", "grille", Grille.class),
     /** Screws. */
     SCREWS("screws", "screw", Screw.class),
+    /** Fittings of the loop. */
+    FITTINGS("fittings", "fitting", TubeFitting.class),
+    /** Leads: extensions, splitters, hubs, adaptors. */
+    LEADS("leads", "lead", Lead.class),
     /** One or more chassis. */
     CHASSIS("chassis", "chassis", Chassis.class),
     /** One brief. */
