@@ -18,6 +18,7 @@ final class Blowings {
     private final StackAir air;
     private final WaterReach water;
     private final int stepPercent;
+    private final LoopFittings fittings;
     private final AirMods airMods;
     private final Map<Place, MountAirNumber> airs = new HashMap<>();
     private final Map<Machine.MountAir, MountAirNumber> numbers = new HashMap<>();
@@ -32,6 +33,7 @@ final class Blowings {
         this.water = water;
         this.airMods = new AirMods(fitCase.chassis());
         this.stepPercent = fitCase.brief().terms().dutyStepPercent();
+        this.fittings = LoopFittings.of(fitCase);
     }
 
     /** What the air meets, and a number that tells it from others quickly. */
@@ -59,7 +61,8 @@ final class Blowings {
         return fits.computeIfAbsent(
                 new Question(mount, parts, meets.number()),
                 q -> new MountFits(
-                        stack, new MountFits.Surroundings(fitCase, model, water, meets.air(), air, stepPercent)));
+                        stack,
+                        new MountFits.Surroundings(fitCase, model, water, meets.air(), air, stepPercent, fittings)));
     }
 
     private MountAirNumber meets(Stack stack, ModSet mods) {

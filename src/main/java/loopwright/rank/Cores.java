@@ -18,6 +18,7 @@ import loopwright.catalog.part.Tube;
 import loopwright.fit.FitCase;
 import loopwright.fit.PartSet;
 import loopwright.fit.rules.Chosen;
+import loopwright.fit.rules.Role;
 import loopwright.loop.MountSound;
 
 /** Prices, heats and sounds of every choice of parts that goes together; those that another beats are left out. */
@@ -36,22 +37,25 @@ final class Cores {
 
     /** Every choice of parts that goes together. */
     static List<Core> all(FitCase fitCase, List<PartSet> sets) {
-        Purchase whatever = always(fitCase);
+        LoopFittings fittings = LoopFittings.of(fitCase);
+        Purchase whatever = always(fitCase, fittings);
         List<Core> all = new ArrayList<>();
         CoreHeat heats = new CoreHeat(fitCase);
         Map<LoopHeat, LoopHeat> same = new HashMap<>(); // one object for equal heats: told apart by identity later
         for (PartSet set : sets) {
             for (Chosen chosen : set.choices()) {
                 LoopHeat heat = heats.of(chosen);
-                all.add(core(chosen, set, whatever, same.computeIfAbsent(heat, h -> h)));
+                all.add(core(chosen, fittings, set, whatever, same.computeIfAbsent(heat, h -> h)));
             }
         }
         return List.copyOf(all);
     }
 
-    private static Core core(Chosen chosen, PartSet set, Purchase whatever, LoopHeat heat) {
+    private static Core core(Chosen chosen, LoopFittings fittings, PartSet set, Purchase whatever, LoopHeat heat) {
         long cents = whatever.priceCents();
         int lead = whatever.leadDays();
+        cents += fittings.partCents() * (1 + heat.water().blocks().size());
+        cents += chosen.find(Role.RESERVOIR, Part.class).isPresent() ? fittings.reservoirCents() : 0;
         for (Part part : chosen.parts().values()) {
             cents += part.buy().priceCents();
             lead = Math.max(lead, part.buy().leadDays());
@@ -59,11 +63,11 @@ final class Cores {
         return new Core(chosen, set, cents, heat, MountSound.of(heat.water().pump()), lead);
     }
 
-    /** What is bought whatever the choice: chassis, drives, the cheapest tube and coolant allowed. */
-    private static Purchase always(FitCase fitCase) {
+    /** What is bought whatever the choice: chassis, drives, the cheapest tube, coolant and drain allowed. */
+    private static Purchase always(FitCase fitCase, LoopFittings fittings) {
         Brief brief = fitCase.brief();
-        long cents = fitCase.chassis().buy().priceCents();
-        int lead = fitCase.chassis().buy().leadDays();
+        long cents = fitCase.chassis().buy().priceCents() + fittings.drainCents();
+        int lead = Math.max(fitCase.chassis().buy().leadDays(), fittings.leadDays());
         for (Drive drive : fitCase.drives()) {
             cents += drive.buy().priceCents();
             lead = Math.max(lead, drive.buy().leadDays());

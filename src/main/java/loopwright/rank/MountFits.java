@@ -44,17 +44,18 @@ final class MountFits {
             WaterReach water,
             Machine.MountAir meets,
             StackAir air,
-            int stepPercent) {}
+            int stepPercent,
+            LoopFittings fittings) {}
 
     MountFits(Stack stack, Surroundings around) {
         this.around = around;
         List<Fitting> all = new ArrayList<>();
         for (Fan fan : around.fitCase().shapes().fansOf(stack.shape())) {
             if (!stack.shape().arrangement().hasRadiator()) {
-                all.add(Fitting.of(stack, Optional.empty(), fan));
+                all.add(Fitting.of(stack, Optional.empty(), fan, around.fittings()));
             }
             for (Radiator radiator : around.fitCase().shapes().radiatorsOf(stack.shape())) {
-                all.add(Fitting.of(stack, Optional.of(radiator), fan));
+                all.add(Fitting.of(stack, Optional.of(radiator), fan, around.fittings()));
             }
         }
         this.fittings = List.copyOf(all);

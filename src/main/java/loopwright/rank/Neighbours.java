@@ -155,7 +155,7 @@ public final class Neighbours {
             for (Radiator radiator : bench.fitCase().shapes().radiatorsOf(shape)) {
                 Optional<Kind> kind = StackChange.of(old, shape, radiator, fan);
                 if (kind.isPresent()) {
-                    Fitting fitting = Fitting.of(stack, Optional.of(radiator), fan);
+                    Fitting fitting = Fitting.of(stack, Optional.of(radiator), fan, bench.fittings());
                     Recipe changed = with(recipe, now, new Placed(fitting, now.direction()));
                     offer(changed, kind.get(), StackChange.words(kind.get(), fitting), out);
                 }
@@ -181,7 +181,7 @@ public final class Neighbours {
             }
             for (Optional<Radiator> core : cores) {
                 for (AirDirection direction : AirDirection.values()) {
-                    Fitting fitting = Fitting.of(stack, core, fan);
+                    Fitting fitting = Fitting.of(stack, core, fan, bench.fittings());
                     List<Placed> more = new ArrayList<>(recipe.placed());
                     more.add(new Placed(fitting, direction));
                     offer(

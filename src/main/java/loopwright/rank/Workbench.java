@@ -30,6 +30,7 @@ final class Workbench {
     private final Vents vents;
     private final List<Core> cores;
     private final Bounds bounds;
+    private final LoopFittings fittings;
 
     Workbench(FitCase asked, MachineModel model) {
         this.query = FitQuery.ofBuilds(asked, FitWish.ALL, () -> false);
@@ -43,11 +44,16 @@ final class Workbench {
         this.thermal = new Thermal(fitCase, model, BriefLimits.HeatLimits.NONE);
         this.vents = new Vents(fitCase, model);
         this.bounds = new Bounds(fitCase, blowings);
+        this.fittings = LoopFittings.of(fitCase);
     }
 
     /** The case, in which bare rows of fans may hang too. */
     FitCase fitCase() {
         return fitCase;
+    }
+
+    LoopFittings fittings() {
+        return fittings;
     }
 
     FitQuery query() {

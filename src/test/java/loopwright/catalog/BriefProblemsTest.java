@@ -86,4 +86,24 @@ class BriefProblemsTest {
                 .anyMatch(p -> p.contains("limits.coolant_max_C: found 22.0, allowed above room_C, 22.0."
                         + " Coolant is never cooler than the room's air."));
     }
+
+    @Test
+    void fittingsAreThereAndTakeTheTube(@TempDir Path folder) {
+        assertThat(broken(folder, FILE, "tube_m: 2", "tube_m: 2\n  fittings: {any_of: [t-wid]}"))
+                .containsExactly(brief(
+                        "17:23",
+                        "loop.fittings.any_of[0]: found \"t-wid\", allowed the id of a fitting of the catalogue."
+                                + " Maybe t-wide?"));
+        assertThat(broken(folder, FILE, "tube_m: 2", "tube_m: 2\n  fittings: {any_of: [t-wide]}"))
+                .containsExactly(brief(
+                        "17:22",
+                        "loop.fittings.any_of: found none that takes h-1, allowed a straight fitting for that"
+                                + " tube's bore and outside. Name one, or leave fittings out."));
+    }
+
+    @Test
+    void reservoirsAreThere(@TempDir Path folder) {
+        assertThat(broken(folder, FILE, "tube_m: 2", "tube_m: 2\n  reservoirs: {any_of: [v-9]}"))
+                .anyMatch(p -> p.contains("loop.reservoirs.any_of[0]: found \"v-9\""));
+    }
 }

@@ -23,6 +23,7 @@ final class TinyFiles {
             "catalogs/supplies.yaml",
             "catalogs/drives.yaml",
             "catalogs/tubes.yaml",
+            "catalogs/fittings.yaml",
             "catalogs/coolants.yaml",
             "catalogs/covers.yaml",
             "catalogs/grilles.yaml",

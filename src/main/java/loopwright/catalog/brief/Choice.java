@@ -10,4 +10,8 @@ import loopwright.catalog.basis.Limits;
  * @param anyOf ids; empty means the whole catalogue
  */
 public record Choice(
-        List<String> anyOf, @Limits(min = 1, max = 1000) Optional<Integer> performanceMin) {}
+        List<String> anyOf, @Limits(min = 1, max = 1000) Optional<Integer> performanceMin) {
+
+    /** Anything. */
+    public static final Choice ANY = new Choice(List.of(), Optional.empty());
+}

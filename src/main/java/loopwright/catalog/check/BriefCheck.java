@@ -9,6 +9,8 @@ import loopwright.catalog.brief.Choice;
 import loopwright.catalog.chassis.Chassis;
 import loopwright.catalog.part.Drive;
 import loopwright.catalog.part.Part;
+import loopwright.catalog.part.Reservoir;
+import loopwright.catalog.part.TubeFitting;
 import loopwright.catalog.read.FileKind;
 import loopwright.catalog.read.Item;
 import loopwright.catalog.read.Problems;
@@ -59,6 +61,13 @@ public final class BriefCheck {
                         ""));
             }
         }
+        brief.loop()
+                .reservoirs()
+                .ifPresent(c -> reference(Reservoir.class).checkAll("loop.reservoirs.any_of", c.anyOf()));
+        brief.loop()
+                .fittings()
+                .ifPresent(c -> reference(TubeFitting.class).checkAll("loop.fittings.any_of", c.anyOf()));
+        new FittingsTakeTube(item, parts, problems).check(brief);
         new RolesGoTogether(item, problems).check(role -> candidates(role, brief));
     }
 

@@ -28,6 +28,15 @@ public record TubeFitting(
         Optional<Integer> massG)
         implements Part {
 
+    /** Whether it holds such a tube: bore and outside are the same, nominally. */
+    public boolean takes(Tube tube) {
+        return kind == Kind.STRAIGHT && isThat(tubeBoreMm, tube.boreMm()) && isThat(tubeOutsideMm, tube.outsideMm());
+    }
+
+    private static boolean isThat(Optional<Dimension> taken, Dimension size) {
+        return taken.filter(t -> t.valueHmm() == size.valueHmm()).isPresent();
+    }
+
     /** What it does. */
     public enum Kind {
         /** Holds a tube straight off a port. */

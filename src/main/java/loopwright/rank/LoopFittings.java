@@ -1,0 +1,74 @@
+package loopwright.rank;
+
+import java.util.Comparator;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import loopwright.catalog.brief.Choice;
+import loopwright.catalog.part.Part;
+import loopwright.catalog.part.Tube;
+import loopwright.catalog.part.TubeFitting;
+import loopwright.catalog.part.TubeFitting.Kind;
+import loopwright.catalog.part.TubeFitting.Wetted;
+import loopwright.fit.FitCase;
+
+/**
+ * What fittings a build is reckoned with before its runs are planned: two straight ones for each part of the loop, the trade's
+ * number of right-angle elbows for each but the reservoir, one drain.
+ *
+ * <p>Always the cheapest that the brief allows, that takes its tube and may be in a loop with copper. A kind that the catalogue
+ * does not have costs nothing.
+ *
+ * @param straightCents price of a straight fitting
+ * @param elbowsCents price of the elbows at one part
+ * @param leadDays the longest lead time among them
+ */
+public record LoopFittings(long straightCents, long elbowsCents, long drainCents, int leadDays) {
+
+    /** Ends of tube at a part. */
+    private static final int ENDS = 2;
+
+    private static final Set<Wetted> NEVER = Set.of(Wetted.ZINC_PLATED, Wetted.ALUMINIUM);
+
+    /** Those of a case. */
+    public static LoopFittings of(FitCase fitCase) {
+        Tube tube = Cores.cheapest(
+                fitCase.catalog(), Tube.class, fitCase.brief().loop().tube());
+        Optional<TubeFitting> straight = cheapest(fitCase, Kind.STRAIGHT, f -> f.takes(tube));
+        Optional<TubeFitting> elbow = cheapest(fitCase, Kind.ELBOW_90, f -> true);
+        Optional<TubeFitting> drain = cheapest(fitCase, Kind.DRAIN, f -> true);
+        int elbows = fitCase.catalog().practice().loop().elbowsPerPart();
+        return new LoopFittings(
+                cents(straight),
+                elbows * cents(elbow),
+                cents(drain),
+                Math.max(Math.max(lead(straight), elbows > 0 ? lead(elbow) : 0), lead(drain)));
+    }
+
+    /** At a pump, a block or a radiator. */
+    long partCents() {
+        return reservoirCents() + elbowsCents;
+    }
+
+    /** At a reservoir of its own. */
+    long reservoirCents() {
+        return ENDS * straightCents;
+    }
+
+    private static Optional<TubeFitting> cheapest(FitCase fitCase, Kind kind, Predicate<TubeFitting> goes) {
+        Choice wish = fitCase.brief().loop().fittings().orElse(Choice.ANY);
+        return fitCase.catalog().all(TubeFitting.class).stream()
+                .filter(f -> f.kind() == kind && !NEVER.contains(f.wetted()) && goes.test(f))
+                .filter(f -> wish.anyOf().isEmpty() || wish.anyOf().contains(f.id()))
+                .min(Comparator.comparingLong((TubeFitting f) -> f.buy().priceCents())
+                        .thenComparing(Part::id));
+    }
+
+    private static long cents(Optional<TubeFitting> fitting) {
+        return fitting.map(f -> f.buy().priceCents()).orElse(0L);
+    }
+
+    private static int lead(Optional<TubeFitting> fitting) {
+        return fitting.map(f -> f.buy().leadDays()).orElse(0);
+    }
+}
