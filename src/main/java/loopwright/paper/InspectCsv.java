@@ -56,6 +56,7 @@ public final class InspectCsv implements InspectPaper {
         }
         answer.inspection().roomLeft().forEach(g -> room(answer, g));
         InspectMaterialLines.rows(answer.inspection()).forEach(r -> said(answer, "materials", r));
+        InspectMassLines.rows(answer.inspection()).forEach(r -> said(answer, "mass", r));
     }
 
     /** What is said of a build: its kind, its name and what is said stand in three cells, the figures stay empty. */

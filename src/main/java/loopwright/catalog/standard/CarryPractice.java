@@ -8,7 +8,7 @@ import loopwright.catalog.basis.Limits;
  * @param oneLiftKg what one person lifts in comfort
  * @param liftFactor how many times its share of the filled machine a lifting point is made for
  * @param tipMinDeg tilt that a machine on its feet should stand
- * @param largeOpeningShare share of a roof's sheet from which an opening is large
+ * @param largeOpeningShare open share of a roof's fan area from which a cut there counts as a large opening
  * @param densities of what no part's mass tells
  */
 public record CarryPractice(
