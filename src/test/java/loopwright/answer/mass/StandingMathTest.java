@@ -58,16 +58,22 @@ class StandingMathTest {
             Masses whole = Masses.of(boxes);
             Masses cut = Masses.of(points);
             assertThat(cut.massKg()).as("seed %s", seed).isCloseTo(whole.massKg(), within(1e-9));
-            assertThat(cut.centre().xMm()).as("seed %s", seed).isCloseTo(whole.centre().xMm(), within(1e-6));
-            assertThat(cut.centre().yMm()).as("seed %s", seed).isCloseTo(whole.centre().yMm(), within(1e-6));
-            assertThat(cut.centre().zMm()).as("seed %s", seed).isCloseTo(whole.centre().zMm(), within(1e-6));
+            assertThat(cut.centre().xMm())
+                    .as("seed %s", seed)
+                    .isCloseTo(whole.centre().xMm(), within(1e-6));
+            assertThat(cut.centre().yMm())
+                    .as("seed %s", seed)
+                    .isCloseTo(whole.centre().yMm(), within(1e-6));
+            assertThat(cut.centre().zMm())
+                    .as("seed %s", seed)
+                    .isCloseTo(whole.centre().zMm(), within(1e-6));
         }
     }
 
     @Test
     void aCentreInTheMiddleLoadsFourFeetAlike() {
-        assertThat(SpringFeet.loadsKg(SQUARE, 12, new Place(100, 150))).allSatisfy(l -> assertThat(l)
-                .isCloseTo(3, within(1e-12)));
+        assertThat(SpringFeet.loadsKg(SQUARE, 12, new Place(100, 150)))
+                .allSatisfy(l -> assertThat(l).isCloseTo(3, within(1e-12)));
     }
 
     /** By hand: 40 mm to the right of the middle is 0.4 of half the width: 0.7 right, 0.3 left, halved over front and rear. */
@@ -133,14 +139,14 @@ class StandingMathTest {
             assertThat(sum).as("seed %s", seed).isCloseTo(kg, within(1e-9));
             assertThat(mx).as("seed %s", seed).isCloseTo(kg * centre.xMm(), within(1e-6));
             assertThat(my).as("seed %s", seed).isCloseTo(kg * centre.yMm(), within(1e-6));
-            List<Double> turned =
-                    SpringFeet.loadsKg(feet.stream().map(StandingMathTest::turned).toList(), kg, turned(centre));
+            List<Double> turned = SpringFeet.loadsKg(
+                    feet.stream().map(StandingMathTest::turned).toList(), kg, turned(centre));
             for (int i = 0; i < loads.size(); i++) {
                 assertThat(turned.get(i)).as("seed %s", seed).isCloseTo(loads.get(i), within(1e-9));
             }
             Tipping.Edge edge = Tipping.least(feet, centre, 200);
-            Tipping.Edge again = Tipping.least(
-                    feet.stream().map(StandingMathTest::turned).toList(), turned(centre), 200);
+            Tipping.Edge again =
+                    Tipping.least(feet.stream().map(StandingMathTest::turned).toList(), turned(centre), 200);
             assertThat(again.angleDeg()).as("seed %s", seed).isCloseTo(edge.angleDeg(), within(1e-9));
         }
     }
@@ -155,8 +161,8 @@ class StandingMathTest {
     void tipsWhereTheCentreStandsOverTheEdge() {
         assertThat(Tipping.least(SQUARE, new Place(100, 150), 100).angleDeg()).isCloseTo(45, within(1e-9));
         assertThat(Tipping.least(SQUARE, new Place(-10, 150), 100).angleDeg()).isNegative();
-        assertThatThrownBy(() -> Tipping.least(
-                        List.of(new Place(0, 0), new Place(1, 1), new Place(2, 2)), new Place(1, 1), 100))
+        assertThatThrownBy(() ->
+                        Tipping.least(List.of(new Place(0, 0), new Place(1, 1), new Place(2, 2)), new Place(1, 1), 100))
                 .hasMessageContaining("one line");
     }
 

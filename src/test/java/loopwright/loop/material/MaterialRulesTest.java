@@ -86,7 +86,8 @@ class MaterialRulesTest {
         assertThat(said("zinc-fitting"))
                 .isEqualTo("WARN zinc-plated: z; the plating goes into the coolant, do not buy these");
         fittings = new Fittings(List.of(new FittingPiece("a", Wetted.ALUMINIUM)), true);
-        assertThat(said("fitting-metal")).isEqualTo("BROKEN aluminium fittings (a) beside copper dissolve: take others");
+        assertThat(said("fitting-metal"))
+                .isEqualTo("BROKEN aluminium fittings (a) beside copper dissolve: take others");
     }
 
     @Test
@@ -130,7 +131,8 @@ class MaterialRulesTest {
         kind = Tube.Kind.RIGID;
         tube = Optional.of(Tube.Material.PETG);
         warmestC = 45;
-        assertThat(said("tube-temperature")).isEqualTo("OK PETG tube t: coolant reaches 45 C, planned for 45, bears 60");
+        assertThat(said("tube-temperature"))
+                .isEqualTo("OK PETG tube t: coolant reaches 45 C, planned for 45, bears 60");
         warmestC = 45.1;
         assertThat(said("tube-temperature"))
                 .isEqualTo("WARN PETG tube t: coolant reaches 45.1 C, planned for at most 45");
