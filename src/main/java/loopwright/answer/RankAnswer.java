@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 import loopwright.answer.why.WhyAnswer;
 import loopwright.answer.why.Wishes;
@@ -15,6 +16,7 @@ import loopwright.loop.MachineModel;
 import loopwright.loop.Steady;
 import loopwright.loop.Swings;
 import loopwright.rank.Build;
+import loopwright.rank.BuildLimits;
 import loopwright.rank.Order;
 import loopwright.rank.RankResult;
 import loopwright.rank.RankResult.Ranked;
@@ -72,7 +74,7 @@ public final class RankAnswer {
 
     /** Why nothing fits, or why no build keeps the limits; for where there is no build and nothing was left out. */
     public Optional<WhyAnswer> why() {
-        boolean none = result.unbeaten().isEmpty() && incompleteBecause().isEmpty();
+        boolean none = result.unbeaten().isEmpty() && incompleteBecause().isEmpty() && !isForMetals();
         boolean unknown =
                 result.fits().fits().isEmpty() && !result.fits().unknown().isEmpty();
         return none && !unknown && wish.layout().isEmpty() ? Optional.of(why.get()) : Optional.empty();
@@ -82,6 +84,9 @@ public final class RankAnswer {
     public String whyNone() {
         if (incompleteBecause().isPresent()) {
             return "No build found yet: the search was stopped before it was done.";
+        }
+        if (isForMetals()) {
+            return "No build: every choice of parts has aluminium and copper in one loop. " + MetalWords.of(fitCase);
         }
         if (!result.fits().fits().isEmpty()) {
             return "No build keeps every limit of the brief.";
@@ -93,6 +98,11 @@ public final class RankAnswer {
         return wish.layout()
                 .map(key -> "No layout with the key " + key + " fits here: fit lists the keys.")
                 .orElse("Nothing fits, so there is nothing to rank.");
+    }
+
+    /** Whether every layout that fits fails for the metals of its loop alone. */
+    private boolean isForMetals() {
+        return result.unbeaten().isEmpty() && result.cheaper().keySet().equals(Set.of(BuildLimits.MIXED_METALS));
     }
 
     /** Why builds may be missing, where they may be. */

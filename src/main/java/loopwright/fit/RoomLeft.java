@@ -55,12 +55,17 @@ public final class RoomLeft {
     }
 
     private PlaceModel.Placing placing(Witness witness) {
+        return placing(fitCase, witness);
+    }
+
+    /** Places by their numbers. */
+    static PlaceModel.Placing placing(FitCase fitCase, Witness witness) {
         List<Integer> drives = new ArrayList<>();
         int supply = PlaceModel.NOWHERE;
         int pump = PlaceModel.NOWHERE;
         int reservoir = PlaceModel.NOWHERE;
         for (Witness.InPlace part : witness.places()) {
-            int place = placeIndex(part.place());
+            int place = placeIndex(fitCase, part.place());
             switch (part.what()) {
                 case "supply" -> supply = place;
                 case "pump" -> pump = place;
@@ -72,6 +77,10 @@ public final class RoomLeft {
     }
 
     private int placeIndex(String id) {
+        return placeIndex(fitCase, id);
+    }
+
+    private static int placeIndex(FitCase fitCase, String id) {
         List<Place> places = fitCase.chassis().inside().places();
         for (int i = 0; i < places.size(); i++) {
             if (places.get(i).id().equals(id)) {

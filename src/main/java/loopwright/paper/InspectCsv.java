@@ -55,6 +55,27 @@ public final class InspectCsv implements InspectPaper {
                     origin.program()));
         }
         answer.inspection().roomLeft().forEach(g -> room(answer, g));
+        InspectMaterialLines.rows(answer.inspection()).forEach(r -> said(answer, "materials", r));
+        InspectMassLines.rows(answer.inspection()).forEach(r -> said(answer, "mass", r));
+    }
+
+    /** What is said of a build: its kind, its name and what is said stand in three cells, the figures stay empty. */
+    private void said(InspectAnswer answer, String kind, List<String> nameAndWords) {
+        csv.row(List.of(
+                answer.inspection().build().key(),
+                kind,
+                nameAndWords.get(1),
+                nameAndWords.get(0),
+                "",
+                "",
+                "",
+                "",
+                "",
+                "",
+                "",
+                origin.brief(),
+                origin.catalog(),
+                origin.program()));
     }
 
     /** The room left: a row a measure, of a kind of its own, without figures of a change. */

@@ -48,6 +48,8 @@ public final class InspectJson implements InspectPaper {
         air(in);
         json.put("radiators", radiators(in));
         json.put("loop", loop(in));
+        json.put("materials", InspectMaterialLines.json(in));
+        json.put("mass", InspectMassLines.json(in));
         json.put("sound", sounds(in));
         json.put("uncertain_inputs", doubts(in));
         InspectStudyJson.put(json, answer);

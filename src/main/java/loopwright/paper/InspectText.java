@@ -38,6 +38,8 @@ public final class InspectText implements InspectPaper {
                 RoomWords.table(in.roomLeft()).lines(""));
         section("AIR", InspectAirLines.of(in));
         section("LOOP", InspectLoopLines.of(in));
+        section("MATERIALS: does the coolant bear what it touches", InspectMaterialLines.of(in));
+        section("MASS: what it weighs, how it stands, how it is lifted", InspectMassLines.of(in));
         section("TEMPERATURES", InspectHeatLines.temperatures(answer));
         section("WHAT DECIDES THEM", InspectHeatLines.causes(answer));
         section("SOUND", InspectSoundLines.of(answer));

@@ -51,7 +51,7 @@ public final class RankText implements RankPaper {
         List<Ranked> spread = answer.spread(shown);
         if (spread.isEmpty()) {
             print("");
-            print(answer.whyNone());
+            Lines.wrap("", answer.whyNone()).forEach(this::print);
             answer.why()
                     .map(w -> w.had().isPresent() ? WhyShort.builds(w) : WhyShort.fit(w))
                     .orElse(List.of())

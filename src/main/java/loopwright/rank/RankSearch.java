@@ -59,7 +59,11 @@ public final class RankSearch {
         FitQuery query = FitQuery.ofBuilds(fitCase, wish, interrupted);
         List<Core> cores = Cores.of(fitCase, query.partSets());
         if (cores.isEmpty() || fits.fits().isEmpty()) {
-            return new RankResult(fits, List.of(), List.of(), Map.of(), fits.incompleteBecause());
+            Map<String, Integer> mixed = fits.fits().isEmpty()
+                            || Cores.all(fitCase, query.partSets()).isEmpty()
+                    ? Map.of()
+                    : Map.of(BuildLimits.MIXED_METALS, fits.fits().size());
+            return new RankResult(fits, List.of(), List.of(), mixed, fits.incompleteBecause());
         }
         BriefLimits brief = fitCase.brief().limits();
         Bounds bounds = Bounds.of(query, cores, model, brief.coolantMaxC());

@@ -1,7 +1,9 @@
 package loopwright.catalog.brief;
 
+import java.util.List;
 import java.util.Optional;
 import loopwright.catalog.basis.Limits;
+import loopwright.catalog.part.Coolant;
 
 /** What the loop is made of. Roles left out may be any of the catalogue. */
 public record LoopWish(
@@ -14,7 +16,23 @@ public record LoopWish(
         Choice coolant,
         @Limits(min = 0.1, max = 20) double coolantL,
         Optional<Run> run,
-        Optional<Choice> fittings) {
+        Optional<Choice> fittings,
+        List<Coolant.Biocide> addedBiocides) {
+
+    /** A loop to which nothing is added. */
+    public LoopWish(
+            Optional<Choice> radiators,
+            Optional<Choice> fans,
+            Optional<Choice> pumps,
+            Optional<Choice> reservoirs,
+            Choice tube,
+            double tubeM,
+            Choice coolant,
+            double coolantL,
+            Optional<Run> run,
+            Optional<Choice> fittings) {
+        this(radiators, fans, pumps, reservoirs, tube, tubeM, coolant, coolantL, run, fittings, List.of());
+    }
 
     /** A loop of whatever fittings its tube takes. */
     public LoopWish(
@@ -27,7 +45,7 @@ public record LoopWish(
             Choice coolant,
             double coolantL,
             Optional<Run> run) {
-        this(radiators, fans, pumps, reservoirs, tube, tubeM, coolant, coolantL, run, Optional.empty());
+        this(radiators, fans, pumps, reservoirs, tube, tubeM, coolant, coolantL, run, Optional.empty(), List.of());
     }
 
     /**

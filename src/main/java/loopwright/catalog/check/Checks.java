@@ -31,6 +31,7 @@ public final class Checks {
             new SeatsStayOnFlat(),
             new NewHolesMissSlots(),
             new CoversStayOnFlat(),
+            new FeetCarry(),
             new GlassStaysWhole(),
             new CutsLeaveWeb(),
             new KindsSayWhatTheyDo());

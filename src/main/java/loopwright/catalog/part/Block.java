@@ -38,12 +38,23 @@ public record Block(
         this(id, title, variantOf, buy, sockets, body, portRoomMm, flow, List.of(), Optional.empty());
     }
 
-    /** Resistance to flow and to heat, and what it is made of. */
+    /**
+     * Resistance to flow and to heat, and what it is made of.
+     *
+     * @param channelMm the narrowest channel that coolant goes through
+     */
     public record Flow(
             List<LossPoint> loss,
             @Limits(min = 0.005, max = 1) double resistanceKPerW,
             Radiator.Metal metal,
-            @Limits(min = 1, max = 500) double coolantML) {}
+            @Limits(min = 1, max = 500) double coolantML,
+            @Limits(min = 0.05, max = 10) Optional<Double> channelMm) {
+
+        /** A block that does not say how wide its channels are. */
+        public Flow(List<LossPoint> loss, double resistanceKPerW, Radiator.Metal metal, double coolantML) {
+            this(loss, resistanceKPerW, metal, coolantML, Optional.empty());
+        }
+    }
 
     /** Pressure lost at a flow. */
     public record LossPoint(double flowLPerMin, double lossKPa) {}

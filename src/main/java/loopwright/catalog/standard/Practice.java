@@ -8,7 +8,20 @@ import loopwright.quantity.Dimension;
 import loopwright.quantity.Hundredths;
 
 /** The trade's allowances; common practice, no published source. */
-public record Practice(Room room, Air air, Heat heat, Loop loop, Core core, Measuring measuring) {
+public record Practice(
+        Room room,
+        Air air,
+        Heat heat,
+        Loop loop,
+        Core core,
+        Measuring measuring,
+        Optional<MaterialPractice> materials,
+        Optional<CarryPractice> carrying) {
+
+    /** A practice that says nothing of materials and carrying. */
+    public Practice(Room room, Air air, Heat heat, Loop loop, Core core, Measuring measuring) {
+        this(room, air, heat, loop, core, measuring, Optional.empty(), Optional.empty());
+    }
 
     /** A practice that says nothing of measuring. */
     public Practice(Room room, Air air, Heat heat, Loop loop, Core core) {
