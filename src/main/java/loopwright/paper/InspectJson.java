@@ -51,6 +51,7 @@ public final class InspectJson implements InspectPaper {
         json.put("materials", InspectMaterialLines.json(in));
         json.put("mass", InspectMassLines.json(in));
         json.put("sound", sounds(in));
+        json.put("power", InspectPowerJson.of(in.powering()));
         json.put("uncertain_inputs", doubts(in));
         InspectStudyJson.put(json, answer);
         json.put("next_steps", steps(answer));

@@ -15,17 +15,32 @@ public record Practice(
         Loop loop,
         Core core,
         Measuring measuring,
+        Optional<PracticeElectric> electric,
         Optional<MaterialPractice> materials,
         Optional<CarryPractice> carrying) {
 
-    /** A practice that says nothing of materials and carrying. */
-    public Practice(Room room, Air air, Heat heat, Loop loop, Core core, Measuring measuring) {
-        this(room, air, heat, loop, core, measuring, Optional.empty(), Optional.empty());
-    }
-
-    /** A practice that says nothing of measuring. */
+    /** A practice that says nothing of measuring and of what is planned in a build. */
     public Practice(Room room, Air air, Heat heat, Loop loop, Core core) {
         this(room, air, heat, loop, core, Measuring.NOTHING);
+    }
+
+    /** A practice that says nothing of what is planned in a build. */
+    public Practice(Room room, Air air, Heat heat, Loop loop, Core core, Measuring measuring) {
+        this(
+                room,
+                air,
+                heat,
+                loop,
+                core,
+                measuring,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    /** What electrics are planned with: its own numbers, else the usual ones. */
+    public PracticeElectric plannedElectric() {
+        return electric.orElse(PracticeElectric.USUAL);
     }
 
     /**
