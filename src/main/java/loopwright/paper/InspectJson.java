@@ -50,6 +50,8 @@ public final class InspectJson implements InspectPaper {
         json.put("loop", loop(in));
         json.put("sound", sounds(in));
         json.put("uncertain_inputs", doubts(in));
+        json.put("cables", CableRows.cables(answer));
+        json.put("drives", CableRows.drives(answer));
         InspectStudyJson.put(json, answer);
         json.put("next_steps", steps(answer));
         json.close();

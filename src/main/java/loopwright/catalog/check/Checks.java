@@ -33,7 +33,10 @@ public final class Checks {
             new CoversStayOnFlat(),
             new GlassStaysWhole(),
             new CutsLeaveWeb(),
-            new KindsSayWhatTheyDo());
+            new KindsSayWhatTheyDo(),
+            new HolesLieInSheets(),
+            new ParkingLiesInside(),
+            new DriveScrewsAreStandard());
 
     private Checks() {}
 

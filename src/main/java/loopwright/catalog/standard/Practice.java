@@ -8,11 +8,17 @@ import loopwright.quantity.Dimension;
 import loopwright.quantity.Hundredths;
 
 /** The trade's allowances; common practice, no published source. */
-public record Practice(Room room, Air air, Heat heat, Loop loop, Core core, Measuring measuring) {
+public record Practice(
+        Room room, Air air, Heat heat, Loop loop, Core core, Measuring measuring, Optional<Cabling> cabling) {
 
     /** A practice that says nothing of measuring. */
     public Practice(Room room, Air air, Heat heat, Loop loop, Core core) {
         this(room, air, heat, loop, core, Measuring.NOTHING);
+    }
+
+    /** A practice that says nothing of cables. */
+    public Practice(Room room, Air air, Heat heat, Loop loop, Core core, Measuring measuring) {
+        this(room, air, heat, loop, core, measuring, Optional.empty());
     }
 
     /**
