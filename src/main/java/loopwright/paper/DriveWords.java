@@ -53,10 +53,7 @@ final class DriveWords {
     }
 
     private static String left(List<Place> left) {
-        return count(left)
-                + (left.size() == 1
-                        ? " remains (" + left.get(0).title() + ")"
-                        : " remain");
+        return count(left) + (left.size() == 1 ? " remains (" + left.get(0).title() + ")" : " remain");
     }
 
     /** Of what it is a part, where that is known. */

@@ -104,8 +104,7 @@ final class InspectCableLines {
             if (!use.cables().isEmpty()) {
                 out.addAll(Lines.wrap(
                         use.hole().id() + ": ",
-                        "cables " + numbers(use.cables()) + " take "
-                                + Mm.rounded(use.fillShare() * PERCENT, 0) + " % of "
+                        numbers(use.cables()) + " in " + Mm.rounded(use.fillShare() * PERCENT, 0) + " % of "
                                 + Mm.text(use.hole().longHmm()) + " x "
                                 + Mm.text(use.hole().shortHmm()) + " mm free"
                                 + (use.crowded() ? ": CROWDED" : "")));

@@ -54,9 +54,9 @@ public final class InspectCsv implements InspectPaper {
                     origin.catalog(),
                     origin.program()));
         }
-        answer.inspection().roomLeft().forEach(g -> room(answer, g));
         answer.cables().ifPresent(p -> p.feeds().forEach(f -> said(answer, "cable", CableCsv.sentence(answer, f))));
         answer.drives().drives().forEach(d -> said(answer, "drive", CableCsv.sentence(answer, d)));
+        answer.inspection().roomLeft().forEach(g -> room(answer, g));
     }
 
     /** The room left: a row a measure, of a kind of its own, without figures of a change. */

@@ -63,7 +63,9 @@ final class CableRooms {
         Optional<Integer> depth =
                 wiring.map(Wiring::behindTrayMm).filter(d -> !d.isUnknown()).map(d -> d.valueHmm());
         List<Integer> tooThick = uses.stream()
-                .filter(u -> !holesOf.getOrDefault(u.number(), Set.of()).isEmpty())
+                .filter(u -> ways.holes().stream()
+                        .anyMatch(h -> ways.isInTray(h)
+                                && holesOf.getOrDefault(u.number(), Set.of()).contains(h.id())))
                 .filter(u -> depth.isPresent()
                         && cabling.find(u.plug()).stream().anyMatch(p -> p.bundleMm() * HMM_PER_MM > depth.get()))
                 .map(CableUse::number)

@@ -157,6 +157,16 @@ final class WaysInside {
     /** Kinds of bodies that belong to the case or to a mod. */
     private static final List<String> BUILT_IN = List.of("obstruction:", "removable:", "added:");
 
+    /** Whether a hole is in the sheet that the board stands on: in one that is as flat as the board. */
+    boolean isInTray(Hole hole) {
+        Axis normal =
+                inspection.fitCase().chassis().inside().board().pose().height().axis();
+        return bodies.stream()
+                .filter(WaysInside::isBuiltIn)
+                .anyMatch(b -> solid(b).stream()
+                        .anyMatch(s -> liesIn(hole, s) && new Obstacle(b.id(), s).thinnest() == normal));
+    }
+
     private static boolean holds(StandingBody body, PointHmm point) {
         return solid(body).stream().anyMatch(b -> new Obstacle(body.id(), b).isNear(point, 0));
     }
