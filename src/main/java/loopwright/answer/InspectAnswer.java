@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
+import loopwright.answer.cable.CablePlan;
+import loopwright.answer.cable.CablePlanner;
+import loopwright.answer.cable.DriveList;
 import loopwright.catalog.brief.BriefLimits;
 import loopwright.catalog.part.Reservoir;
 import loopwright.fit.rules.Role;
@@ -29,11 +32,15 @@ public final class InspectAnswer {
 
     private final Inspection inspection;
     private final Supplier<NextSteps> steps;
+    private final Supplier<Optional<CablePlan>> cables;
+    private final Supplier<DriveList> drives;
 
     /** Inspects a build. */
     public InspectAnswer(Inspection inspection) {
         this.inspection = inspection;
         this.steps = Once.of(() -> new NextSteps(inspection));
+        this.cables = Once.of(() -> CablePlanner.of(inspection));
+        this.drives = Once.of(() -> DriveList.of(inspection));
     }
 
     /** The build and its state. */
@@ -44,6 +51,16 @@ public final class InspectAnswer {
     /** What single changes gain and cost. */
     public NextSteps steps() {
         return steps.get();
+    }
+
+    /** Its cables; empty where practice or supply say nothing of cables. */
+    public Optional<CablePlan> cables() {
+        return cables.get();
+    }
+
+    /** Its drives. */
+    public DriveList drives() {
+        return drives.get();
     }
 
     /** The coolant and the air inside in a room, each with its standard uncertainty. */

@@ -54,6 +54,8 @@ public final class InspectCsv implements InspectPaper {
                     origin.catalog(),
                     origin.program()));
         }
+        answer.cables().ifPresent(p -> p.feeds().forEach(f -> said(answer, "cable", CableCsv.sentence(answer, f))));
+        answer.drives().drives().forEach(d -> said(answer, "drive", CableCsv.sentence(answer, d)));
         answer.inspection().roomLeft().forEach(g -> room(answer, g));
         InspectMaterialLines.rows(answer.inspection()).forEach(r -> said(answer, "materials", r));
         InspectMassLines.rows(answer.inspection()).forEach(r -> said(answer, "mass", r));
@@ -80,10 +82,15 @@ public final class InspectCsv implements InspectPaper {
 
     /** The room left: a row a measure, of a kind of its own, without figures of a change. */
     private void room(InspectAnswer answer, Growth growth) {
+        said(answer, "room-left", RoomWords.sentence(growth));
+    }
+
+    /** A row of a kind of its own: a sentence without figures of a change. */
+    private void said(InspectAnswer answer, String kind, String sentence) {
         csv.row(List.of(
                 answer.inspection().build().key(),
-                "room-left",
-                RoomWords.sentence(growth),
+                kind,
+                sentence,
                 "",
                 "",
                 "",

@@ -53,6 +53,8 @@ public final class InspectJson implements InspectPaper {
         json.put("sound", sounds(in));
         json.put("power", InspectPowerJson.of(in.powering()));
         json.put("uncertain_inputs", doubts(in));
+        json.put("cables", CableRows.cables(answer));
+        json.put("drives", CableRows.drives(answer));
         InspectStudyJson.put(json, answer);
         json.put("next_steps", steps(answer));
         json.close();

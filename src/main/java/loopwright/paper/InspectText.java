@@ -44,6 +44,8 @@ public final class InspectText implements InspectPaper {
         section("WHAT DECIDES THEM", InspectHeatLines.causes(answer));
         section("SOUND", InspectSoundLines.of(answer));
         section("POWER", InspectPowerLines.of(in.powering()));
+        section("CABLES: do they reach", InspectCableLines.of(answer));
+        section("DRIVES", InspectDriveLines.of(answer));
         section("WARM-UP, AND WHEN SOMETHING STOPS", InspectHeatLines.warmUp(answer));
         section("NEXT STEPS: one change each, what it gains and costs", InspectStepLines.of(answer));
         print("");

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import loopwright.answer.DrivePlaces;
 import loopwright.answer.UnlockAnswer;
 import loopwright.answer.UnlockState;
 import loopwright.answer.Unlocks.AtMount;
@@ -91,6 +92,9 @@ final class UnlockRows {
         Map<String, Object> out = Json.object();
         out.put("mods", way.mods().ids(chassis));
         putBill(out, way.bill());
+        out.put(
+                "drive_places",
+                DriveWords.row(DrivePlaces.of(chassis, way.mods().mods(chassis))));
         out.put("days", way.days());
         out.put("cost_cents", way.costCents());
         out.put("height_added_mm", Mm.number(way.bill().heightAddedHmm()));

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import loopwright.answer.DrivePlaces;
 import loopwright.answer.Unlocks.Gain;
 import loopwright.answer.Unlocks.Way;
 import loopwright.catalog.brief.Terms;
@@ -51,6 +52,10 @@ final class WayLines {
         out.addAll(Lines.wrap(
                 " ".repeat(head.length()),
                 ModWords.traces(way.bill()) + "; " + Effort.text(way.bill(), way.costCents(), way.days(), terms)));
+        DrivePlaces places = DrivePlaces.of(chassis, way.mods().mods(chassis));
+        if (!places.gone().isEmpty()) {
+            out.addAll(Lines.wrap(" ".repeat(head.length()), "drives: " + DriveWords.shortly(places, chassis)));
+        }
         return out;
     }
 

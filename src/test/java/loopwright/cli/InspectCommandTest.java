@@ -103,6 +103,7 @@ class InspectCommandTest {
                 .isEqualTo("build,kind,change,key,coolant_gain_K,band_low_K,band_high_K,cost,currency,labour_min,"
                         + "noise_dB,brief,catalog,program");
         assertThat(ran.outLines().stream().skip(1)).isNotEmpty().allMatch(l -> l.startsWith(RANKED.get(0) + ","));
+        assertThat(ran.outLines()).anyMatch(l -> l.startsWith(RANKED.get(0) + ",cable,\"main-24 to board: wants "));
         assertThat(ran.outLines()).last().asString().startsWith(RANKED.get(0) + ",room-left,");
     }
 

@@ -28,7 +28,9 @@ public record Mod(String id, String title, Kind kind, Rules rules, Work work, Lo
         /** Change or take out a filter. */
         CHANGE_FILTER,
         /** Longer feet. */
-        LONGER_FEET
+        LONGER_FEET,
+        /** Cut a hole for cables. */
+        CUT_HOLE
     }
 
     /** Mods it needs (all of them) and mods it cannot go with. */

@@ -8,6 +8,7 @@ import loopwright.catalog.chassis.Mod;
 import loopwright.catalog.chassis.Mount;
 import loopwright.catalog.chassis.Panel;
 import loopwright.catalog.chassis.Place;
+import loopwright.catalog.chassis.Wiring;
 
 /** The ids inside a chassis, by what they name. Obstructions, removables and added bodies share one name space. */
 final class ChassisIds {
@@ -55,6 +56,23 @@ final class ChassisIds {
         return out;
     }
 
+    /** Holes for cables, of the case and of its mods. */
+    static List<Named> holes(Chassis chassis) {
+        List<Named> out = new ArrayList<>(named(
+                "wiring.holes",
+                chassis.wiring().map(Wiring::holes).orElse(List.of()).stream()
+                        .map(Wiring.RoutingHole::id)
+                        .toList()));
+        for (int i = 0; i < chassis.mods().size(); i++) {
+            out.addAll(named(
+                    "mods[" + i + "].effect.routing_holes",
+                    chassis.mods().get(i).effect().routingHoles().stream()
+                            .map(Wiring.RoutingHole::id)
+                            .toList()));
+        }
+        return out;
+    }
+
     /** Lists of ids each of which has to be free of doubles. */
     static List<List<Named>> spaces(Chassis chassis) {
         return List.of(
@@ -62,7 +80,8 @@ final class ChassisIds {
                 bodies(chassis),
                 named("inside.places", places(chassis)),
                 named("mounts", mounts(chassis)),
-                named("mods", mods(chassis)));
+                named("mods", mods(chassis)),
+                holes(chassis));
     }
 
     private static List<Named> named(String list, List<String> ids) {

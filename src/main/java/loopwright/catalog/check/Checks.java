@@ -41,7 +41,10 @@ public final class Checks {
             new FeetCarry(),
             new GlassStaysWhole(),
             new CutsLeaveWeb(),
-            new KindsSayWhatTheyDo());
+            new KindsSayWhatTheyDo(),
+            new HolesLieInSheets(),
+            new ParkingLiesInside(),
+            new DriveScrewsAreStandard());
 
     private Checks() {}
 

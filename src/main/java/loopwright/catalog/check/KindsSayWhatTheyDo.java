@@ -41,6 +41,7 @@ final class KindsSayWhatTheyDo implements Check {
                 effect.airways().stream().map(Airway::filterFreeArea).anyMatch(f -> f.isPresent());
             case LONGER_FEET ->
                 effect.airways().stream().map(Airway::addedDepthMm).anyMatch(d -> d.isPresent());
+            case CUT_HOLE -> !effect.routingHoles().isEmpty();
             case CHANGE_BRACKET, CUT_WINDOW -> true;
         };
     }
@@ -55,6 +56,7 @@ final class KindsSayWhatTheyDo implements Check {
             case FIT_INSERT -> "an insert";
             case CHANGE_FILTER -> "an airway with another filter";
             case LONGER_FEET -> "an airway with added depth";
+            case CUT_HOLE -> "a hole for cables";
             case CHANGE_BRACKET, CUT_WINDOW -> "anything";
         };
     }

@@ -16,6 +16,7 @@ public record Practice(
         Core core,
         Measuring measuring,
         Optional<PracticeElectric> electric,
+        Optional<Cabling> cabling,
         Optional<MaterialPractice> materials,
         Optional<CarryPractice> carrying) {
 
@@ -33,6 +34,7 @@ public record Practice(
                 loop,
                 core,
                 measuring,
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty());
