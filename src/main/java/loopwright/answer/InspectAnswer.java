@@ -28,11 +28,18 @@ public final class InspectAnswer {
 
     private final Inspection inspection;
     private final Supplier<NextSteps> steps;
+    private final Supplier<PlumbingPlan> plumbing;
 
     /** Inspects a build. */
     public InspectAnswer(Inspection inspection) {
         this.inspection = inspection;
         this.steps = Once.of(() -> new NextSteps(inspection));
+        this.plumbing = Once.of(() -> PlumbingPlan.of(inspection));
+    }
+
+    /** Its loop, planned. */
+    public PlumbingPlan plumbing() {
+        return plumbing.get();
     }
 
     /** The build and its state. */

@@ -55,6 +55,26 @@ public final class InspectCsv implements InspectPaper {
                     origin.program()));
         }
         answer.inspection().roomLeft().forEach(g -> room(answer, g));
+        PlumbingCsv.sentences(answer).forEach(e -> said(answer, e.getKey(), e.getValue()));
+    }
+
+    /** A sentence of the plumbing, without figures of a change. */
+    private void said(InspectAnswer answer, String kind, String sentence) {
+        csv.row(List.of(
+                answer.inspection().build().key(),
+                kind,
+                sentence,
+                "",
+                "",
+                "",
+                "",
+                "",
+                "",
+                "",
+                "",
+                origin.brief(),
+                origin.catalog(),
+                origin.program()));
     }
 
     /** The room left: a row a measure, of a kind of its own, without figures of a change. */

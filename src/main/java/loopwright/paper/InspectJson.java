@@ -48,6 +48,7 @@ public final class InspectJson implements InspectPaper {
         air(in);
         json.put("radiators", radiators(in));
         json.put("loop", loop(in));
+        json.put("plumbing", PlumbingJson.of(answer));
         json.put("sound", sounds(in));
         json.put("uncertain_inputs", doubts(in));
         InspectStudyJson.put(json, answer);

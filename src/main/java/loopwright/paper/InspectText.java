@@ -38,6 +38,7 @@ public final class InspectText implements InspectPaper {
                 RoomWords.table(in.roomLeft()).lines(""));
         section("AIR", InspectAirLines.of(in));
         section("LOOP", InspectLoopLines.of(in));
+        InspectPlumbingLines.of(answer).forEach(this::section);
         section("TEMPERATURES", InspectHeatLines.temperatures(answer));
         section("WHAT DECIDES THEM", InspectHeatLines.causes(answer));
         section("SOUND", InspectSoundLines.of(answer));
