@@ -33,7 +33,8 @@ public final class Checks {
             new CoversStayOnFlat(),
             new GlassStaysWhole(),
             new CutsLeaveWeb(),
-            new KindsSayWhatTheyDo());
+            new KindsSayWhatTheyDo(),
+            new PortsAreOnTheirFace());
 
     private Checks() {}
 
