@@ -17,8 +17,7 @@ public record PlumbingPlan(LoopPlan plan, Steady reckoned, Optional<Steady> plan
 
     /** Plans the loop of a build. */
     public static PlumbingPlan of(Inspection in) {
-        LoopPlan plan =
-                new Planner(in.fitCase()).plan(in.witness(), in.build().chosen(), in.machine());
+        LoopPlan plan = new Planner(in.fitCase()).plan(in.witness(), in.build().chosen(), in.machine());
         Optional<Steady> planned =
                 in.model().solve(withRuns(in.machine(), plan)).found();
         return new PlumbingPlan(plan, in.state(), planned);
@@ -28,8 +27,7 @@ public record PlumbingPlan(LoopPlan plan, Steady reckoned, Optional<Steady> plan
     private static Machine withRuns(Machine machine, LoopPlan plan) {
         Machine.Water was = machine.water();
         Machine.Turns turns = new Machine.Turns(2 * plan.runs().size(), plan.elbows(), plan.bends());
-        Machine.Runs runs =
-                new Machine.Runs(was.runs().tube(), plan.tubeHmm() * Units.M_PER_HMM, Optional.of(turns));
+        Machine.Runs runs = new Machine.Runs(was.runs().tube(), plan.tubeHmm() * Units.M_PER_HMM, Optional.of(turns));
         return new Machine(
                 machine.site(),
                 machine.mounts(),
@@ -40,6 +38,7 @@ public record PlumbingPlan(LoopPlan plan, Steady reckoned, Optional<Steady> plan
 
     /** Flow with the plan less flow as reckoned, L/min. */
     public Optional<Double> flowGainLPerMin() {
-        return planned.map(p -> Units.lPerMin(p.water().flowM3PerS() - reckoned.water().flowM3PerS()));
+        return planned.map(
+                p -> Units.lPerMin(p.water().flowM3PerS() - reckoned.water().flowM3PerS()));
     }
 }

@@ -77,8 +77,8 @@ final class InspectPlumbingLines {
         List<String> parts = new ArrayList<>();
         bill.lines().forEach(l -> parts.add(l.count() + " " + l.fitting().id()));
         bill.missing().forEach(m -> parts.add("no " + m + " in the catalogue"));
-        return "Fittings: " + String.join(", ", parts) + ": "
-                + RankWords.money(bill.cents(), brief) + ", not in the build's price.";
+        return "Fittings: " + String.join(", ", parts) + ": " + RankWords.money(bill.cents(), brief)
+                + ", not in the build's price.";
     }
 
     private static String flow(PlumbingPlan plumbing) {
@@ -109,8 +109,9 @@ final class InspectPlumbingLines {
         Port cap = plan.openings().fill();
         out.addAll(Lines.wrap(
                 "",
-                "Fill at the " + plan.tank().name() + ", " + (cap.assumed() ? "cap assumed in the middle of its top" : cap.id())
-                        + ", at " + at(cap) + "."));
+                "Fill at the " + plan.tank().name() + ", "
+                        + (cap.assumed() ? "cap assumed in the middle of its top" : cap.id()) + ", at " + at(cap)
+                        + "."));
         return out;
     }
 
@@ -127,7 +128,8 @@ final class InspectPlumbingLines {
                 String word = finding.verdict() == Finding.Verdict.OK
                         ? "ok"
                         : finding.verdict().name();
-                out.addAll(Lines.wrap(word + " ".repeat(Math.max(1, 9 - word.length())), " ".repeat(9), finding.sentence()));
+                out.addAll(Lines.wrap(
+                        word + " ".repeat(Math.max(1, 9 - word.length())), " ".repeat(9), finding.sentence()));
             }
         }
         return out;

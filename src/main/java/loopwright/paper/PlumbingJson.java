@@ -41,7 +41,9 @@ final class PlumbingJson {
                 plan.openings().free().stream().map(PlumbingJson::port).toList());
         out.put("drain", plan.openings().drain().<Object>map(PlumbingJson::port).orElse(Json.NOTHING));
         out.put("as_ranked", state(plumbing.reckoned()));
-        out.put("as_planned", plumbing.planned().<Object>map(PlumbingJson::state).orElse(Json.NOTHING));
+        out.put(
+                "as_planned",
+                plumbing.planned().<Object>map(PlumbingJson::state).orElse(Json.NOTHING));
         out.put("findings", plan.findings().stream().map(PlumbingJson::finding).toList());
         out.put("notes", plan.notes());
         return out;

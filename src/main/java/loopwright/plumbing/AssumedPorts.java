@@ -17,7 +17,11 @@ final class AssumedPorts {
         int length = frame.size(frame.length());
         int width = frame.size(frame.width());
         int height = frame.size(frame.height()) / 2;
-        return two(part, frame.at(length, width / PARTS, height), frame.at(length, 2 * width / PARTS, height), frame.length());
+        return two(
+                part,
+                frame.at(length, width / PARTS, height),
+                frame.at(length, 2 * width / PARTS, height),
+                frame.length());
     }
 
     /** Of a block: on its top, at one and two thirds of its length, half its width. */
@@ -25,7 +29,11 @@ final class AssumedPorts {
         int length = frame.size(frame.length());
         int width = frame.size(frame.width()) / 2;
         int height = frame.size(frame.height());
-        return two(part, frame.at(length / PARTS, width, height), frame.at(2 * length / PARTS, width, height), frame.height());
+        return two(
+                part,
+                frame.at(length / PARTS, width, height),
+                frame.at(2 * length / PARTS, width, height),
+                frame.height());
     }
 
     /**

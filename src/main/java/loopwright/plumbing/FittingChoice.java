@@ -40,7 +40,9 @@ record FittingChoice(
     }
 
     private static boolean takes(TubeFitting fitting, Tube tube) {
-        return fitting.tubeBoreMm().filter(d -> d.valueHmm() == tube.boreMm().valueHmm()).isPresent()
+        return fitting.tubeBoreMm()
+                        .filter(d -> d.valueHmm() == tube.boreMm().valueHmm())
+                        .isPresent()
                 && fitting.tubeOutsideMm()
                         .filter(d -> d.valueHmm() == tube.outsideMm().valueHmm())
                         .isPresent();

@@ -16,10 +16,7 @@ record PartFrame(Solid box, Heading length, Heading width, Heading height) {
 
     /** A point of the part in chassis coordinates. */
     Where at(int lengthHmm, int widthHmm, int heightHmm) {
-        return corner()
-                .towards(length, lengthHmm)
-                .towards(width, widthHmm)
-                .towards(height, heightHmm);
+        return corner().towards(length, lengthHmm).towards(width, widthHmm).towards(height, heightHmm);
     }
 
     private Where corner() {
@@ -37,7 +34,10 @@ record PartFrame(Solid box, Heading length, Heading width, Heading height) {
         return new Port(
                 part,
                 port.id(),
-                at(port.lengthMm().valueHmm(), port.widthMm().valueHmm(), port.heightMm().valueHmm()),
+                at(
+                        port.lengthMm().valueHmm(),
+                        port.widthMm().valueHmm(),
+                        port.heightMm().valueHmm()),
                 heading(port.looks()),
                 port.way(),
                 false);
@@ -62,6 +62,13 @@ record PartFrame(Solid box, Heading length, Heading width, Heading height) {
     }
 
     static Heading against(Heading heading) {
-        return Heading.values()[heading.ordinal() ^ 1];
+        return switch (heading) {
+            case LEFT -> Heading.RIGHT;
+            case RIGHT -> Heading.LEFT;
+            case FRONT -> Heading.REAR;
+            case REAR -> Heading.FRONT;
+            case DOWN -> Heading.UP;
+            case UP -> Heading.DOWN;
+        };
     }
 }

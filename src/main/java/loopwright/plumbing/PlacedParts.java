@@ -78,13 +78,18 @@ final class PlacedParts {
                 (tank.low().x() + tank.high().x()) / 2,
                 (tank.low().y() + tank.high().y()) / 2,
                 tank.high().z());
-        return new Port(
-                tank.name(), "fill cap", top, loopwright.catalog.basis.Heading.UP, PartPort.Way.IN, true);
+        return new Port(tank.name(), "fill cap", top, loopwright.catalog.basis.Heading.UP, PartPort.Way.IN, true);
     }
 
     private LoopPart reservoir(Reservoir part) {
         PartFrame frame = inPlace("reservoir");
-        return made("reservoir", Kind.RESERVOIR, frame, part.ports(), AssumedPorts.onFarEnd("reservoir", frame), new Holds(part.coolantML(), part.massG()));
+        return made(
+                "reservoir",
+                Kind.RESERVOIR,
+                frame,
+                part.ports(),
+                AssumedPorts.onFarEnd("reservoir", frame),
+                new Holds(part.coolantML(), part.massG()));
     }
 
     private LoopPart pump(Pump part) {
@@ -138,7 +143,10 @@ final class PlacedParts {
         for (Port port : ports) {
             Solid one = Solid.around("", out.low(), port.at(), 0);
             Solid other = Solid.around("", out.high(), port.at(), 0);
-            out = new Solid("", Solid.around("", one.low(), other.low(), 0).low(), Solid.around("", one.high(), other.high(), 0).high());
+            out = new Solid(
+                    "",
+                    Solid.around("", one.low(), other.low(), 0).low(),
+                    Solid.around("", one.high(), other.high(), 0).high());
         }
         return out;
     }

@@ -58,7 +58,8 @@ public final class Planner {
         FittingChoice fittings =
                 FittingChoice.of(fitCase.catalog(), fitCase.brief().loop(), tube);
         TubeShape shape = shape(tube, fittings);
-        Space space = CaseSpace.of(fitCase, placed, Hundredths.ofMm(practice.tube().fromFanMm()));
+        Space space =
+                CaseSpace.of(fitCase, placed, Hundredths.ofMm(practice.tube().fromFanMm()));
         OrderQuestion.Round round = order(parts, space, shape);
         List<LoopPart> inOrder = round.sequence().stream().map(parts::get).toList();
         List<Port> ports = parts.stream().flatMap(p -> p.ports().stream()).toList();
@@ -70,21 +71,18 @@ public final class Planner {
                     ports.get(round.ports().get(here).out()),
                     ports.get(round.ports().get(next).in())));
         }
-        List<PlannedRun> runs =
-                new RunLayer(space, shape, wanted, Hundredths.ofMm(practice.tube().lengthStepMm())).lay();
+        List<PlannedRun> runs = new RunLayer(
+                        space, shape, wanted, Hundredths.ofMm(practice.tube().lengthStepMm()))
+                .lay();
         List<Port> free = ports.stream()
-                .filter(p -> wanted.stream()
-                        .noneMatch(w -> w.from().equals(p) || w.to().equals(p)))
+                .filter(p -> wanted.stream().noneMatch(w -> w.from().equals(p) || w.to().equals(p)))
                 .toList();
         LoopPlan.Openings openings = new LoopPlan.Openings(
-                placed.fill(parts.get(0)),
-                free,
-                free.stream().min((a, b) -> Integer.compare(a.at().z(), b.at().z())));
+                placed.fill(parts.get(0)), free, free.stream().min((a, b) -> Integer.compare(a.at().z(), b.at().z())));
         LoopPlan.Materials materials = new LoopPlan.Materials(
                 tube, shape, FittingBill.of(fittings, runs, free.size()), coolant(parts, tube, runs), space);
         LoopPlan bare = new LoopPlan(inOrder, runs, openings, materials, List.of(), notes(parts, machine, fittings));
-        return new LoopPlan(
-                inOrder, runs, openings, materials, LoopRules.of(bare, practice), bare.notes());
+        return new LoopPlan(inOrder, runs, openings, materials, LoopRules.of(bare, practice), bare.notes());
     }
 
     private TubeShape shape(Tube tube, FittingChoice fittings) {
@@ -102,10 +100,7 @@ public final class Planner {
                 .map(f -> fitting(f, straightAsTube))
                 .orElse(new TubeShape.Fitting(FITTING_HEIGHT_HMM, usualRadius, straightAsTube));
         return new TubeShape(
-                radius,
-                bends,
-                straight,
-                fittings.elbow().map(f -> fitting(f, Hundredths.ofMm(runs.elbowAsTubeMm()))));
+                radius, bends, straight, fittings.elbow().map(f -> fitting(f, Hundredths.ofMm(runs.elbowAsTubeMm()))));
     }
 
     private static TubeShape.Fitting fitting(TubeFitting part, int asTubeHmm) {
@@ -161,8 +156,9 @@ public final class Planner {
             out.add("Ports assumed, as no file says where they are: " + String.join(", ", assumed) + ".");
         }
         if (machine.water().order() == BlockOrder.PARALLEL) {
-            out.add("The brief has the blocks side by side; the runs are planned one block after the other: a split and a"
-                    + " join, with a tee each, are yours to place.");
+            out.add(
+                    "The brief has the blocks side by side; the runs are planned one block after the other: a split and a"
+                            + " join, with a tee each, are yours to place.");
         }
         if (fittings.straight().isEmpty()) {
             out.add("No straight fitting of the catalogue that the brief allows takes this tube: its size is assumed.");

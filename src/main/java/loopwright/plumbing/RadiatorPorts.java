@@ -45,7 +45,9 @@ final class RadiatorPorts {
             Where where = new Where(0, 0, 0)
                     .with(frame.lengthwise(), along)
                     .with(frame.sideways(), aside)
-                    .with(frame.normal(), frame.seatPlane().valueHmm() + inwards() * (broad ? broadHmm() : middleHmm()));
+                    .with(
+                            frame.normal(),
+                            frame.seatPlane().valueHmm() + inwards() * (broad ? broadHmm() : middleHmm()));
             Heading heading = broad ? heading(frame.normal(), inwards()) : heading(frame.lengthwise(), sign);
             out.add(new Port(part, (broad ? "port " : "end port ") + (i + 1), where, heading, Way.EITHER, false));
         }

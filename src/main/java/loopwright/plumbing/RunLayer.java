@@ -52,7 +52,8 @@ final class RunLayer {
     }
 
     List<PlannedRun> lay() {
-        List<Integer> turn = new ArrayList<>(IntStream.range(0, wanted.size()).boxed().toList());
+        List<Integer> turn =
+                new ArrayList<>(IntStream.range(0, wanted.size()).boxed().toList());
         List<Optional<Route>> laid = List.of();
         boolean again = true;
         for (int attempt = 0; again && attempt <= wanted.size(); attempt++) {

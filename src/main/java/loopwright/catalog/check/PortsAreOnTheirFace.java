@@ -30,10 +30,20 @@ final class PortsAreOnTheirFace implements Check {
             check(part.item(), size, part.value().ports(), Optional.empty(), problems);
         }
         for (Items.Placed<Pump> part : items.of(Pump.class)) {
-            check(part.item(), part.value().body(), part.value().ports(), part.value().fill(), problems);
+            check(
+                    part.item(),
+                    part.value().body(),
+                    part.value().ports(),
+                    part.value().fill(),
+                    problems);
         }
         for (Items.Placed<Reservoir> part : items.of(Reservoir.class)) {
-            check(part.item(), part.value().body(), part.value().ports(), part.value().fill(), problems);
+            check(
+                    part.item(),
+                    part.value().body(),
+                    part.value().ports(),
+                    part.value().fill(),
+                    problems);
         }
     }
 
@@ -82,7 +92,10 @@ final class PortsAreOnTheirFace implements Check {
                         ""));
             } else if (value < 0 || value > most) {
                 problems.add(item.problem(
-                        path + "." + fields[axis], Hundredths.text(value), "0 to " + Hundredths.text(most) + ", the body", ""));
+                        path + "." + fields[axis],
+                        Hundredths.text(value),
+                        "0 to " + Hundredths.text(most) + ", the body",
+                        ""));
             }
         }
     }

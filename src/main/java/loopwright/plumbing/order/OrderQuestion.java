@@ -20,7 +20,8 @@ public record OrderQuestion(List<Stop> parts, int feeder, int fed, List<List<Int
         costs = costs.stream().map(List::copyOf).toList();
         for (Stop stop : parts) {
             if (stop.pairs().isEmpty()) {
-                throw new IllegalArgumentException("a part of the loop has no port to come in at and another to go out at");
+                throw new IllegalArgumentException(
+                        "a part of the loop has no port to come in at and another to go out at");
             }
         }
     }

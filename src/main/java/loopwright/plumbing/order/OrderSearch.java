@@ -80,7 +80,8 @@ public final class OrderSearch {
                 IntVar into = model.intVar("into" + i, 0, ports - 1);
                 model.element(into, in, next[i], 0).post();
                 IntVar cell = model.intVar("cell" + i, 0, ports * ports - 1);
-                model.scalar(new IntVar[] {out[i], into}, new int[] {ports, 1}, "=", cell).post();
+                model.scalar(new IntVar[] {out[i], into}, new int[] {ports, 1}, "=", cell)
+                        .post();
                 costs[i] = model.intVar("cost" + i, 0, dearest);
                 model.element(costs[i], flat, cell).post();
             }

@@ -51,8 +51,7 @@ final class Lattice {
         for (int v = least; v <= most; v += apart) {
             Integer below = kept.floor(v);
             Integer above = kept.ceiling(v);
-            boolean near =
-                    below != null && v - below < apart / 2 || above != null && above - v < apart / 2;
+            boolean near = below != null && v - below < apart / 2 || above != null && above - v < apart / 2;
             if (!near) {
                 all.add(v);
             }
@@ -100,8 +99,7 @@ final class Lattice {
     }
 
     Where at(int node) {
-        return new Where(
-                lines[0][index(node, Axis.X)], lines[1][index(node, Axis.Y)], lines[2][index(node, Axis.Z)]);
+        return new Where(lines[0][index(node, Axis.X)], lines[1][index(node, Axis.Y)], lines[2][index(node, Axis.Z)]);
     }
 
     int coordinate(int node, Axis axis) {
@@ -147,7 +145,9 @@ final class Lattice {
     List<Integer> ray(int node, Heading heading) {
         List<Integer> out = new ArrayList<>();
         int step = heading.sign() * stride(heading.axis());
-        int left = heading.sign() > 0 ? count(heading.axis()) - 1 - index(node, heading.axis()) : index(node, heading.axis());
+        int left = heading.sign() > 0
+                ? count(heading.axis()) - 1 - index(node, heading.axis())
+                : index(node, heading.axis());
         int at = node;
         while (!blocked[at]) {
             out.add(at);

@@ -15,12 +15,7 @@ import loopwright.catalog.basis.Heading;
  * @param costHmm what the elbow counts
  */
 record Leave(
-        End end,
-        java.util.Optional<Where> elbow,
-        Where mouth,
-        Heading heading,
-        List<Solid> fittings,
-        int costHmm) {
+        End end, java.util.Optional<Where> elbow, Where mouth, Heading heading, List<Solid> fittings, int costHmm) {
 
     /** What the fittings of a run are called. */
     static final String FITTING = "fitting";
@@ -52,16 +47,12 @@ record Leave(
         for (Heading side : Heading.values()) {
             if (side.axis() != end.out().axis()) {
                 Where mouth = corner.towards(side, tube.straight().height());
-                Solid straight = Solid.sleeve(FITTING, corner, mouth, tube.straight().radius());
+                Solid straight =
+                        Solid.sleeve(FITTING, corner, mouth, tube.straight().radius());
                 // beside the port the fitting may reach below the face: its own part stops it there
                 if (space.takes(straight)) {
                     out.add(new Leave(
-                            end,
-                            java.util.Optional.of(corner),
-                            mouth,
-                            side,
-                            List.of(body, straight),
-                            elbow.asTube()));
+                            end, java.util.Optional.of(corner), mouth, side, List.of(body, straight), elbow.asTube()));
                 }
             }
         }

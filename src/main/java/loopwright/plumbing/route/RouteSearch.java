@@ -78,9 +78,7 @@ final class RouteSearch {
         List<Finish> out = new ArrayList<>();
         for (Leave leave : in) {
             int node = lattice.nodeBeyond(leave.mouth(), leave.heading(), tube.endLeg());
-            if (node < 0
-                    || lattice.isBlocked(node)
-                    || !space.isFree(leave.mouth(), lattice.at(node), tube.radius())) {
+            if (node < 0 || lattice.isBlocked(node) || !space.isFree(leave.mouth(), lattice.at(node), tube.radius())) {
                 continue;
             }
             int rest = leave.costHmm() + leave.lengthHmm() + leave.mouth().wayTo(lattice.at(node));
@@ -220,7 +218,9 @@ final class RouteSearch {
                 Axis axis = a.heading().axis();
                 boolean facing = b.heading() == against(a.heading())
                         && a.mouth().with(axis, 0).equals(b.mouth().with(axis, 0))
-                        && (b.mouth().along(axis) - a.mouth().along(axis)) * a.heading().sign() > 0;
+                        && (b.mouth().along(axis) - a.mouth().along(axis))
+                                        * a.heading().sign()
+                                > 0;
                 if (facing && space.isFree(a.mouth(), b.mouth(), tube.radius())) {
                     Route route = made(a, List.of(), b);
                     if (best.isEmpty() || route.costHmm() < best.get().costHmm()) {

@@ -44,10 +44,7 @@ public record Solid(String body, Where low, Where high) {
 
     /** The box longer by so much at both ends of an axis. */
     public Solid longer(Axis axis, int byHmm) {
-        return new Solid(
-                body,
-                low.with(axis, low.along(axis) - byHmm),
-                high.with(axis, high.along(axis) + byHmm));
+        return new Solid(body, low.with(axis, low.along(axis) - byHmm), high.with(axis, high.along(axis) + byHmm));
     }
 
     /** Whether the two have more in common than faces. */

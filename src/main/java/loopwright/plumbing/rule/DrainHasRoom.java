@@ -40,7 +40,8 @@ final class DrainHasRoom implements LoopRule {
                                 id(),
                                 Section.DRAIN,
                                 Verdict.WARN,
-                                where + "; " + practice.drain().frontMm() + " and " + practice.drain().belowMm()
+                                where + "; " + practice.drain().frontMm() + " and "
+                                        + practice.drain().belowMm()
                                         + " are wanted: a hose on the drain, and the chassis raised."));
     }
 }

@@ -34,8 +34,8 @@ final class DrainIsLowest implements LoopRule {
         }
         Port drain = plan.openings().drain().get();
         int over = drain.at().z() - lowest.zHmm();
-        String where = "Drain at " + drain.name() + ", " + Heights.mm(drain.at().z()) + " up, "
-                + Heights.mm(over) + " over the lowest point, " + lowest.what();
+        String where = "Drain at " + drain.name() + ", " + Heights.mm(drain.at().z()) + " up, " + Heights.mm(over)
+                + " over the lowest point, " + lowest.what();
         boolean low = over <= Hundredths.ofMm(practice.drain().portReachMm());
         return List.of(
                 low

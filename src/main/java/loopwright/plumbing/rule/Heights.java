@@ -20,7 +20,8 @@ final class Heights {
     /** The highest point: of a body, or of a tube's axis. */
     static Point highest(LoopPlan plan) {
         return Stream.concat(
-                        plan.parts().stream().map(p -> new Point(p.name(), p.high().z())),
+                        plan.parts().stream()
+                                .map(p -> new Point(p.name(), p.high().z())),
                         plan.runs().stream().map(r -> new Point("tube " + r.name(), top(r))))
                 .max(Comparator.comparingInt(Point::zHmm).thenComparing(Point::what, Comparator.reverseOrder()))
                 .orElseThrow();
@@ -29,7 +30,8 @@ final class Heights {
     /** The lowest point. */
     static Point lowest(LoopPlan plan) {
         return Stream.concat(
-                        plan.parts().stream().map(p -> new Point(p.name(), p.low().z())),
+                        plan.parts().stream()
+                                .map(p -> new Point(p.name(), p.low().z())),
                         plan.runs().stream().map(r -> new Point("tube " + r.name(), bottom(r))))
                 .min(Comparator.comparingInt(Point::zHmm).thenComparing(Point::what))
                 .orElseThrow();

@@ -24,8 +24,8 @@ final class MarkedPortsKept implements LoopRule {
     @Override
     public List<Finding> of(LoopPlan plan, PlumbingPractice practice) {
         List<String> wrong = plan.runs().stream()
-                .flatMap(r -> Stream.of(
-                        r.from().mayBeOut() ? "" : r.from().name(), r.to().mayBeIn() ? "" : r.to().name()))
+                .flatMap(r ->
+                        Stream.of(r.from().mayBeOut() ? "" : r.from().name(), r.to().mayBeIn() ? "" : r.to().name()))
                 .filter(n -> !n.isEmpty())
                 .toList();
         long marked = plan.parts().stream()

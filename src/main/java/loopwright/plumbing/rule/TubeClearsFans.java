@@ -33,7 +33,8 @@ final class TubeClearsFans implements LoopRule {
         String least = practice.tube().fromFanMm() + " mm";
         return List.of(
                 near.isEmpty()
-                        ? new Finding(id(), Section.RUNS, Verdict.OK, "No tube is within " + least + " of a fan's open face.")
+                        ? new Finding(
+                                id(), Section.RUNS, Verdict.OK, "No tube is within " + least + " of a fan's open face.")
                         : new Finding(
                                 id(),
                                 Section.RUNS,
