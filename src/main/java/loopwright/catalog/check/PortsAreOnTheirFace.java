@@ -70,7 +70,7 @@ final class PortsAreOnTheirFace implements Check {
     private static boolean goesThrough(List<PartPort> ports) {
         return ports.stream()
                 .filter(p -> p.way() != PartPort.Way.OUT)
-                .anyMatch(in -> ports.stream().anyMatch(out -> out != in && out.way() != PartPort.Way.IN));
+                .anyMatch(in -> ports.stream().anyMatch(out -> !out.equals(in) && out.way() != PartPort.Way.IN));
     }
 
     private static void onFace(Item item, String path, SizeMm body, PartPort port, Problems problems) {
@@ -102,9 +102,12 @@ final class PortsAreOnTheirFace implements Check {
 
     /** Where a face lies along one of length, width and height; empty where it is not square to it. */
     private static Optional<Integer> face(PartFace looks, int axis, int size) {
-        if (looks.ordinal() / 2 != axis) {
-            return Optional.empty();
-        }
-        return Optional.of(looks.ordinal() % 2 == 0 ? 0 : size);
+        int own = switch (looks) {
+            case LENGTH_LOW, LENGTH_HIGH -> 0;
+            case WIDTH_LOW, WIDTH_HIGH -> 1;
+            case HEIGHT_LOW, HEIGHT_HIGH -> 2;
+        };
+        boolean high = looks == PartFace.LENGTH_HIGH || looks == PartFace.WIDTH_HIGH || looks == PartFace.HEIGHT_HIGH;
+        return own == axis ? Optional.of(high ? size : 0) : Optional.empty();
     }
 }
