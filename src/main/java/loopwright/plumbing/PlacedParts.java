@@ -3,6 +3,7 @@ package loopwright.plumbing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import loopwright.catalog.basis.Heading;
 import loopwright.catalog.basis.PartPort;
 import loopwright.catalog.basis.Pose;
 import loopwright.catalog.chassis.Chassis;
@@ -78,7 +79,7 @@ final class PlacedParts {
                 (tank.low().x() + tank.high().x()) / 2,
                 (tank.low().y() + tank.high().y()) / 2,
                 tank.high().z());
-        return new Port(tank.name(), "fill cap", top, loopwright.catalog.basis.Heading.UP, PartPort.Way.IN, true);
+        return new Port(tank.name(), "fill cap", top, Heading.UP, PartPort.Way.IN, true);
     }
 
     private LoopPart reservoir(Reservoir part) {
@@ -112,7 +113,9 @@ final class PlacedParts {
 
     private LoopPart card(GraphicsCard part) {
         Pose board = chassis.inside().board().pose();
-        PartFrame frame = new PartFrame(box("card"), board.width(), board.length(), board.height());
+        Heading forward = board.width();
+        Heading acrossSlots = board.length();
+        PartFrame frame = new PartFrame(box("card"), forward, acrossSlots, board.height());
         int room = part.body().topRoomLengthMm().valueHmm();
         double coolantML = part.power().block().map(Block.Flow::coolantML).orElse(0.0);
         return made(

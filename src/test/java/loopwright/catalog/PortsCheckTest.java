@@ -34,7 +34,7 @@ class PortsCheckTest {
         String ports = SOUND + port("b", "length_mm: 59, width_mm: 20, height_mm: 10", "length-high", "out");
         assertThat(with(folder, ports))
                 .containsExactly(
-                        FILE + ":11:25: reservoir \"t-1\": ports[1].length_mm: found 59.0, allowed 60.0, where the"
+                        FILE + ":12:28: reservoir \"t-1\": ports[1].length_mm: found 59.0, allowed 60.0, where the"
                                 + " face it looks out of lies");
     }
 
@@ -43,7 +43,7 @@ class PortsCheckTest {
         String ports = SOUND + port("b", "length_mm: 60, width_mm: 61, height_mm: 10", "length-high", "out");
         assertThat(with(folder, ports))
                 .containsExactly(
-                        FILE + ":11:39: reservoir \"t-1\": ports[1].width_mm: found 61.0, allowed 0 to 60.0, the body");
+                        FILE + ":12:42: reservoir \"t-1\": ports[1].width_mm: found 61.0, allowed 0 to 60.0, the body");
     }
 
     @Test
@@ -51,7 +51,7 @@ class PortsCheckTest {
         String ports = SOUND + port("b", "length_mm: 60, width_mm: 40, height_mm: 10", "length-high", "in");
         assertThat(with(folder, ports))
                 .containsExactly(
-                        FILE + ":9:5: reservoir \"t-1\": ports: found no port in with another port out, allowed at"
+                        FILE + ":11:7: reservoir \"t-1\": ports: found no port in with another port out, allowed at"
                                 + " least two ports: one that may be in, another that may be out");
     }
 
@@ -60,7 +60,7 @@ class PortsCheckTest {
         String ports = SOUND + port("a", "length_mm: 60, width_mm: 40, height_mm: 10", "length-high", "out");
         assertThat(with(folder, ports))
                 .containsExactly(
-                        FILE + ":11:14: reservoir \"t-1\": ports[1].id: found a, allowed ids of their own for a"
+                        FILE + ":12:14: reservoir \"t-1\": ports[1].id: found a, allowed ids of their own for a"
                                 + " part's ports");
     }
 
@@ -69,7 +69,7 @@ class PortsCheckTest {
         String fill = "    fill: {id: cap, length_mm: 30, width_mm: 30, height_mm: 140, looks: height-high, way: in}";
         assertThat(CheckAcrossItemsTest.broken(folder, FILE, "    port_room_mm: 30", "    port_room_mm: 30\n" + fill))
                 .containsExactly(
-                        FILE + ":9:50: reservoir \"t-1\": fill.height_mm: found 140.0, allowed 150.0, where the"
+                        FILE + ":10:61: reservoir \"t-1\": fill.height_mm: found 140.0, allowed 150.0, where the"
                                 + " face it looks out of lies");
     }
 }

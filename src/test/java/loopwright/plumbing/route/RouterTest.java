@@ -234,7 +234,7 @@ final class RouterTest {
     }
 
     private static End onWall(Random random) {
-        Heading out = Heading.values()[random.nextInt(6)];
+        Heading out = List.of(Heading.values()).get(random.nextInt(6));
         Where at =
                 new Where(1500 + random.nextInt(37_000), 1500 + random.nextInt(37_000), 1500 + random.nextInt(37_000));
         return new End(at.with(out.axis(), out.sign() > 0 ? 0 : 40_000), out);
