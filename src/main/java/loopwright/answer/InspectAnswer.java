@@ -34,6 +34,7 @@ public final class InspectAnswer {
     private final Supplier<NextSteps> steps;
     private final Supplier<Optional<CablePlan>> cables;
     private final Supplier<DriveList> drives;
+    private final Supplier<PlumbingPlan> plumbing;
 
     /** Inspects a build. */
     public InspectAnswer(Inspection inspection) {
@@ -41,6 +42,12 @@ public final class InspectAnswer {
         this.steps = Once.of(() -> new NextSteps(inspection));
         this.cables = Once.of(() -> CablePlanner.of(inspection));
         this.drives = Once.of(() -> DriveList.of(inspection));
+        this.plumbing = Once.of(() -> PlumbingPlan.of(inspection));
+    }
+
+    /** Its loop, planned. */
+    public PlumbingPlan plumbing() {
+        return plumbing.get();
     }
 
     /** The build and its state. */

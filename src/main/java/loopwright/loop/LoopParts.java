@@ -121,10 +121,28 @@ final class LoopParts {
     private Passage runs(Machine.Runs runs, int parts) {
         double boreM = boreM(runs);
         TubeRun tube = new TubeRun(boreM, runs.lengthM(), practice.loop().roughnessMm() * Units.M_PER_MM);
+        if (runs.planned().isPresent()) {
+            return turning(tube, runs.planned().get(), boreM);
+        }
         int elbows = parts * practice.loop().elbowsPerPart();
         return elbows == 0
                 ? tube
                 : new Series(List.of(tube, new FittingLoss(FittingLoss.Kind.ELBOW_90, boreM, elbows)));
+    }
+
+    /** Bends of tube count as elbows of long radius, the widest there is a figure for. */
+    private static Passage turning(TubeRun tube, Machine.Turns turns, double boreM) {
+        List<Passage> all = new ArrayList<>(List.of(tube));
+        addFittings(all, FittingLoss.Kind.STRAIGHT, boreM, turns.straights());
+        addFittings(all, FittingLoss.Kind.ELBOW_90, boreM, turns.elbows());
+        addFittings(all, FittingLoss.Kind.ELBOW_90_LONG, boreM, turns.bends());
+        return new Series(all);
+    }
+
+    private static void addFittings(List<Passage> all, FittingLoss.Kind kind, double boreM, int count) {
+        if (count > 0) {
+            all.add(new FittingLoss(kind, boreM, count));
+        }
     }
 
     private static double boreM(Machine.Runs runs) {

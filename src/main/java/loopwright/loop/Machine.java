@@ -108,8 +108,21 @@ public record Machine(Site site, List<FanMount> mounts, List<Vent> openings, Wat
         }
     }
 
-    /** The tube and how much of it there is. */
-    public record Runs(Tube tube, double lengthM) {}
+    /**
+     * The tube and how much of it there is.
+     *
+     * @param planned what the runs turn through, once they are planned; absent, elbows are reckoned by the part
+     */
+    public record Runs(Tube tube, double lengthM, Optional<Turns> planned) {
+
+        /** Runs that are not planned yet. */
+        public Runs(Tube tube, double lengthM) {
+            this(tube, lengthM, Optional.empty());
+        }
+    }
+
+    /** How many fittings and bends the runs have. */
+    public record Turns(int straights, int elbows, int bends) {}
 
     /**
      * A block at work.

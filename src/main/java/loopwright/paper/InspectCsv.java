@@ -56,28 +56,10 @@ public final class InspectCsv implements InspectPaper {
         }
         answer.cables().ifPresent(p -> p.feeds().forEach(f -> said(answer, "cable", CableCsv.sentence(answer, f))));
         answer.drives().drives().forEach(d -> said(answer, "drive", CableCsv.sentence(answer, d)));
+        PlumbingCsv.sentences(answer).forEach(e -> said(answer, e.getKey(), e.getValue()));
+        InspectMaterialLines.rows(answer.inspection()).forEach(r -> said(answer, "materials", r.get(1), r.get(0)));
+        InspectMassLines.rows(answer.inspection()).forEach(r -> said(answer, "mass", r.get(1), r.get(0)));
         answer.inspection().roomLeft().forEach(g -> room(answer, g));
-        InspectMaterialLines.rows(answer.inspection()).forEach(r -> said(answer, "materials", r));
-        InspectMassLines.rows(answer.inspection()).forEach(r -> said(answer, "mass", r));
-    }
-
-    /** What is said of a build: its kind, its name and what is said stand in three cells, the figures stay empty. */
-    private void said(InspectAnswer answer, String kind, List<String> nameAndWords) {
-        csv.row(List.of(
-                answer.inspection().build().key(),
-                kind,
-                nameAndWords.get(1),
-                nameAndWords.get(0),
-                "",
-                "",
-                "",
-                "",
-                "",
-                "",
-                "",
-                origin.brief(),
-                origin.catalog(),
-                origin.program()));
     }
 
     /** The room left: a row a measure, of a kind of its own, without figures of a change. */
@@ -87,11 +69,16 @@ public final class InspectCsv implements InspectPaper {
 
     /** A row of a kind of its own: a sentence without figures of a change. */
     private void said(InspectAnswer answer, String kind, String sentence) {
+        said(answer, kind, sentence, "");
+    }
+
+    /** The same with what it is about under {@code key}. */
+    private void said(InspectAnswer answer, String kind, String sentence, String about) {
         csv.row(List.of(
                 answer.inspection().build().key(),
                 kind,
                 sentence,
-                "",
+                about,
                 "",
                 "",
                 "",

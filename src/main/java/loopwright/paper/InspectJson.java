@@ -50,6 +50,7 @@ public final class InspectJson implements InspectPaper {
         json.put("loop", loop(in));
         json.put("materials", InspectMaterialLines.json(in));
         json.put("mass", InspectMassLines.json(in));
+        json.put("plumbing", PlumbingJson.of(answer));
         json.put("sound", sounds(in));
         json.put("power", InspectPowerJson.of(in.powering()));
         json.put("uncertain_inputs", doubts(in));

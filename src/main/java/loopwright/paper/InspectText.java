@@ -40,6 +40,7 @@ public final class InspectText implements InspectPaper {
         section("LOOP", InspectLoopLines.of(in));
         section("MATERIALS: does the coolant bear what it touches", InspectMaterialLines.of(in));
         section("MASS: what it weighs, how it stands, how it is lifted", InspectMassLines.of(in));
+        InspectPlumbingLines.of(answer).forEach(this::section);
         section("TEMPERATURES", InspectHeatLines.temperatures(answer));
         section("WHAT DECIDES THEM", InspectHeatLines.causes(answer));
         section("SOUND", InspectSoundLines.of(answer));

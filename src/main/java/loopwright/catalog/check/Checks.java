@@ -44,7 +44,8 @@ public final class Checks {
             new KindsSayWhatTheyDo(),
             new HolesLieInSheets(),
             new ParkingLiesInside(),
-            new DriveScrewsAreStandard());
+            new DriveScrewsAreStandard(),
+            new PortsAreOnTheirFace());
 
     private Checks() {}
 

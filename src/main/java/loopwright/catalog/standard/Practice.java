@@ -17,6 +17,7 @@ public record Practice(
         Measuring measuring,
         Optional<PracticeElectric> electric,
         Optional<Cabling> cabling,
+        Optional<PlumbingPractice> plumbing,
         Optional<MaterialPractice> materials,
         Optional<CarryPractice> carrying) {
 
@@ -34,6 +35,7 @@ public record Practice(
                 loop,
                 core,
                 measuring,
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
