@@ -27,7 +27,14 @@ final class PlacedPortsTest {
 
     private static SmallCase on(Face face, Axis lengthwise) {
         return new SmallCase(400, face == Face.FRONT ? 300 : 220)
-                .mount(face, mount("here", lengthwise, seat(face == Face.FRONT ? "1x120" : "2x120", face == Face.FRONT ? new Spot(150, 170) : new Spot(200, 100))))
+                .mount(
+                        face,
+                        mount(
+                                "here",
+                                lengthwise,
+                                seat(
+                                        face == Face.FRONT ? "1x120" : "2x120",
+                                        face == Face.FRONT ? new Spot(150, 170) : new Spot(200, 100))))
                 .with(withPorts(SmallParts.radiator("thin", face == Face.FRONT ? "1x120" : "2x120", mm(30))))
                 .with(SmallParts.fan("fan", 120, mm(25)));
     }
@@ -66,7 +73,9 @@ final class PlacedPortsTest {
                         .toList();
                 assertThat(rooms).hasSameSizeAs(ports);
                 for (int i = 0; i < ports.size(); i++) {
-                    assertThat(ports.get(i).at()).as(found.layout().text()).isEqualTo(nearMiddle(rooms.get(i), ports.get(i).out()));
+                    assertThat(ports.get(i).at())
+                            .as(found.layout().text())
+                            .isEqualTo(nearMiddle(rooms.get(i), ports.get(i).out()));
                     seen++;
                 }
             }
@@ -91,7 +100,9 @@ final class PlacedPortsTest {
         assertThat(frame.at(0, 0, 0)).isEqualTo(new Where(800, 5800, 33_200));
         assertThat(frame.at(10_000, 6000, 4000)).isEqualTo(new Where(4800, 11_800, 23_200));
         List<Port> ports = AssumedPorts.onFarEnd("pump", frame);
-        assertThat(ports).extracting(Port::at).containsExactly(new Where(2800, 7800, 23_200), new Where(2800, 9800, 23_200));
+        assertThat(ports)
+                .extracting(Port::at)
+                .containsExactly(new Where(2800, 7800, 23_200), new Where(2800, 9800, 23_200));
         assertThat(ports).extracting(Port::out).containsOnly(Heading.DOWN);
         assertThat(ports).allMatch(Port::assumed);
     }
@@ -113,6 +124,7 @@ final class PlacedPortsTest {
         assertThat(ports)
                 .extracting(Port::at)
                 .containsExactly(
-                        new Where(4800, 35_600 - 14_500 - 2000, 21_600), new Where(4800, 35_600 - 14_500 - 4000, 21_600));
+                        new Where(4800, 35_600 - 14_500 - 2000, 21_600),
+                        new Where(4800, 35_600 - 14_500 - 4000, 21_600));
     }
 }
