@@ -4,6 +4,7 @@ import loopwright.catalog.basis.Axis;
 import loopwright.catalog.basis.Heading;
 import loopwright.catalog.basis.PartFace;
 import loopwright.catalog.basis.PartPort;
+import loopwright.plumbing.route.Compass;
 import loopwright.plumbing.route.Solid;
 import loopwright.plumbing.route.Where;
 
@@ -47,11 +48,11 @@ record PartFrame(Solid box, Heading length, Heading width, Heading height) {
     Heading heading(PartFace face) {
         return switch (face) {
             case LENGTH_HIGH -> length;
-            case LENGTH_LOW -> against(length);
+            case LENGTH_LOW -> Compass.against(length);
             case WIDTH_HIGH -> width;
-            case WIDTH_LOW -> against(width);
+            case WIDTH_LOW -> Compass.against(width);
             case HEIGHT_HIGH -> height;
-            case HEIGHT_LOW -> against(height);
+            case HEIGHT_LOW -> Compass.against(height);
         };
     }
 
@@ -59,16 +60,5 @@ record PartFrame(Solid box, Heading length, Heading width, Heading height) {
     int size(Heading own) {
         Axis axis = own.axis();
         return box.high().along(axis) - box.low().along(axis);
-    }
-
-    static Heading against(Heading heading) {
-        return switch (heading) {
-            case LEFT -> Heading.RIGHT;
-            case RIGHT -> Heading.LEFT;
-            case FRONT -> Heading.REAR;
-            case REAR -> Heading.FRONT;
-            case DOWN -> Heading.UP;
-            case UP -> Heading.DOWN;
-        };
     }
 }

@@ -27,7 +27,7 @@ final class Lattice {
     Lattice(Space space, TubeShape tube, int spacing, Collection<End> ends) {
         int apart = Math.min(spacing, tube.radius() * 4 / 3);
         for (Axis axis : Axis.values()) {
-            lines[axis.ordinal()] = lines(space, tube, apart, ends, axis);
+            lines[Compass.number(axis)] = lines(space, tube, apart, ends, axis);
         }
         blocked = new boolean[nodes()];
         space.solids().forEach(s -> block(s.grown(tube.radius())));
@@ -51,7 +51,7 @@ final class Lattice {
         for (int v = least; v <= most; v += apart) {
             Integer below = kept.floor(v);
             Integer above = kept.ceiling(v);
-            boolean near = below != null && v - below < apart / 2 || above != null && above - v < apart / 2;
+            boolean near = (below != null && v - below < apart / 2) || (above != null && above - v < apart / 2);
             if (!near) {
                 all.add(v);
             }
@@ -63,8 +63,8 @@ final class Lattice {
         int[] from = new int[3];
         int[] to = new int[3];
         for (Axis axis : Axis.values()) {
-            from[axis.ordinal()] = firstAbove(axis, solid.low().along(axis));
-            to[axis.ordinal()] = firstAbove(axis, solid.high().along(axis) - 1);
+            from[Compass.number(axis)] = firstAbove(axis, solid.low().along(axis));
+            to[Compass.number(axis)] = firstAbove(axis, solid.high().along(axis) - 1);
         }
         for (int x = from[0]; x < to[0]; x++) {
             for (int y = from[1]; y < to[1]; y++) {
@@ -78,7 +78,7 @@ final class Lattice {
 
     /** Index of the first line beyond a coordinate. */
     private int firstAbove(Axis axis, int value) {
-        int at = Arrays.binarySearch(lines[axis.ordinal()], value);
+        int at = Arrays.binarySearch(lines[Compass.number(axis)], value);
         return at >= 0 ? at + 1 : -at - 1;
     }
 
@@ -103,7 +103,7 @@ final class Lattice {
     }
 
     int coordinate(int node, Axis axis) {
-        return lines[axis.ordinal()][index(node, axis)];
+        return lines[Compass.number(axis)][index(node, axis)];
     }
 
     /** Difference of two neighbours' numbers along an axis. */
@@ -116,11 +116,11 @@ final class Lattice {
     }
 
     int count(Axis axis) {
-        return lines[axis.ordinal()].length;
+        return lines[Compass.number(axis)].length;
     }
 
     int line(Axis axis, int index) {
-        return lines[axis.ordinal()][index];
+        return lines[Compass.number(axis)][index];
     }
 
     /** The crossing at or beyond a point, at least so far off along a heading; −1 where there is none. */
@@ -128,13 +128,13 @@ final class Lattice {
         int[] index = new int[3];
         for (Axis axis : Axis.values()) {
             int value = point.along(axis) + (axis == heading.axis() ? heading.sign() * leastHmm : 0);
-            int at = Arrays.binarySearch(lines[axis.ordinal()], value);
+            int at = Arrays.binarySearch(lines[Compass.number(axis)], value);
             if (at < 0 && axis != heading.axis()) {
                 return -1;
             }
             int insertion = -at - 1;
-            index[axis.ordinal()] = at >= 0 ? at : heading.sign() > 0 ? insertion : insertion - 1;
-            if (index[axis.ordinal()] < 0 || index[axis.ordinal()] >= lines[axis.ordinal()].length) {
+            index[Compass.number(axis)] = at >= 0 ? at : heading.sign() > 0 ? insertion : insertion - 1;
+            if (index[Compass.number(axis)] < 0 || index[Compass.number(axis)] >= lines[Compass.number(axis)].length) {
                 return -1;
             }
         }

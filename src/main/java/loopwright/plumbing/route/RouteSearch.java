@@ -63,7 +63,7 @@ final class RouteSearch {
     private void start(Leave leave) {
         int node = lattice.nodeBeyond(leave.mouth(), leave.heading(), tube.endLeg());
         if (node >= 0 && !lattice.isBlocked(node) && space.isFree(leave.mouth(), lattice.at(node), tube.radius())) {
-            int state = node * HEADINGS.length + leave.heading().ordinal();
+            int state = node * HEADINGS.length + Compass.number(leave.heading());
             int paid = leave.costHmm() + leave.lengthHmm() + leave.mouth().wayTo(lattice.at(node));
             if (paid < cost[state]) {
                 cost[state] = paid;
@@ -82,22 +82,18 @@ final class RouteSearch {
                 continue;
             }
             int rest = leave.costHmm() + leave.lengthHmm() + leave.mouth().wayTo(lattice.at(node));
-            Heading against = against(leave.heading());
-            out.add(new Finish(node * HEADINGS.length + against.ordinal(), leave, -1, rest));
+            Heading against = Compass.against(leave.heading());
+            out.add(new Finish(node * HEADINGS.length + Compass.number(against), leave, -1, rest));
             for (int far : lattice.ray(node, leave.heading())) {
                 int more = rest + tube.bends().asTube() + lattice.at(far).wayTo(lattice.at(node));
                 for (Heading heading : HEADINGS) {
                     if (heading.axis() != leave.heading().axis()) {
-                        out.add(new Finish(far * HEADINGS.length + heading.ordinal(), leave, far, more));
+                        out.add(new Finish(far * HEADINGS.length + Compass.number(heading), leave, far, more));
                     }
                 }
             }
         }
         return out;
-    }
-
-    private static Heading against(Heading heading) {
-        return HEADINGS[heading.ordinal() ^ 1];
     }
 
     /** Spreads from the starts; with a goal, until nothing can be better than the best way to it. */
@@ -156,7 +152,7 @@ final class RouteSearch {
             }
             way = Math.abs(lattice.line(axis, index) - from);
         }
-        int there = at * HEADINGS.length + heading.ordinal();
+        int there = at * HEADINGS.length + Compass.number(heading);
         int paid = cost[state] + way + payHmm;
         if (paid < cost[there]) {
             cost[there] = paid;
@@ -179,8 +175,8 @@ final class RouteSearch {
                     least = Math.min(least, value);
                     most = Math.max(most, value);
                 }
-                low[axis.ordinal()] = least;
-                high[axis.ordinal()] = most;
+                low[Compass.number(axis)] = least;
+                high[Compass.number(axis)] = most;
             }
         }
 
@@ -216,7 +212,7 @@ final class RouteSearch {
         for (Leave a : out) {
             for (Leave b : in) {
                 Axis axis = a.heading().axis();
-                boolean facing = b.heading() == against(a.heading())
+                boolean facing = b.heading() == Compass.against(a.heading())
                         && a.mouth().with(axis, 0).equals(b.mouth().with(axis, 0))
                         && (b.mouth().along(axis) - a.mouth().along(axis))
                                         * a.heading().sign()
