@@ -68,14 +68,19 @@ class DemoCablesTest {
             Wiring wiring = chassis.wiring().orElseThrow();
             assertThat(wiring.parking()).as(chassis.id()).isNotEmpty();
             // The slim case has no tray.
-            assertThat(wiring.holes().size()).as(chassis.id()).isBetween(chassis.id().equals("slim") ? 0 : 3, 6);
+            assertThat(wiring.holes().size())
+                    .as(chassis.id())
+                    .isBetween(chassis.id().equals("slim") ? 0 : 3, 6);
             for (Wiring.RoutingHole hole : wiring.holes()) {
                 Cabling.PlugSize sata = CABLING.find(Plug.SATA).orElseThrow();
                 assertThat(hole.longMm().valueHmm() / 100.0 - lip).as(hole.id()).isGreaterThanOrEqualTo(sata.longMm());
-                assertThat(hole.shortMm().valueHmm() / 100.0 - lip).as(hole.id()).isGreaterThanOrEqualTo(sata.shortMm());
+                assertThat(hole.shortMm().valueHmm() / 100.0 - lip)
+                        .as(hole.id())
+                        .isGreaterThanOrEqualTo(sata.shortMm());
             }
             List<Place> drives = chassis.inside().places().stream()
-                    .filter(p -> p.holds().contains(Place.Holds.D2_5) || p.holds().contains(Place.Holds.D3_5))
+                    .filter(p ->
+                            p.holds().contains(Place.Holds.D2_5) || p.holds().contains(Place.Holds.D3_5))
                     .toList();
             assertThat(drives).as(chassis.id()).allMatch(p -> p.drive().isPresent());
         }

@@ -37,7 +37,8 @@ public record CableChoice(List<Optional<Run>> runs) {
 
         /** A cable that is not used: a fixed one is there all the same. */
         Score leaving(Supply.Cable cable) {
-            double wholeMm = cable.lengthMm() + (cable.plugs() - 1) * cable.toNextMm().orElse(0.0);
+            double wholeMm =
+                    cable.lengthMm() + (cable.plugs() - 1) * cable.toNextMm().orElse(0.0);
             int leftMm = cable.fixed() ? (int) Math.floor(wholeMm) : 0;
             return new Score(without, missed, lacksMm, overMm + leftMm, cables);
         }

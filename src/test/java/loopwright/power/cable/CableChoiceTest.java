@@ -36,7 +36,8 @@ class CableChoiceTest {
         List<Supply.Cable> cables = new ArrayList<>();
         int count = 1 + dice.nextInt(3);
         for (int i = 0; i < count; i++) {
-            cables.add(cable(1 + dice.nextInt(4), 200 + 50 * dice.nextInt(8), 80 + 10 * dice.nextInt(8), dice.nextBoolean()));
+            cables.add(cable(
+                    1 + dice.nextInt(4), 200 + 50 * dice.nextInt(8), 80 + 10 * dice.nextInt(8), dice.nextBoolean()));
         }
         int n = 1 + dice.nextInt(4);
         List<Integer> from = new ArrayList<>();
