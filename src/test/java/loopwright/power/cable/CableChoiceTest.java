@@ -114,8 +114,10 @@ class CableChoiceTest {
         return true;
     }
 
+    private static final CableChoice.Score NOTHING_FOUND = new CableChoice.Score(Integer.MAX_VALUE, 0, 0, 0, 0);
+
     private static CableChoice.Score bruteBest(Question q) {
-        CableChoice.Score best = null;
+        CableChoice.Score best = NOTHING_FOUND;
         int choices = q.cables().size() + 1;
         int all = (int) Math.pow(choices, q.wants().count());
         for (int choice = 0; choice < all; choice++) {
@@ -145,7 +147,7 @@ class CableChoiceTest {
             }
             CableChoice.Score score =
                     new CableChoice.Score(fed.get(q.cables().size()).size(), sum[0], sum[1], sum[2], sum[3]);
-            if (possible && (best == null || score.compareTo(best) < 0)) {
+            if (possible && score.compareTo(best) < 0) {
                 best = score;
             }
         }
