@@ -190,12 +190,24 @@ final class WaysInside {
 
     private Start start(PlugEnd end, List<Obstacle> obstacles) {
         for (int straight = keep; straight <= STRAIGHT_MAX_HMM; straight += STRAIGHT_STEP_HMM) {
-            PointHmm at = end.face().moved(end.out(), straight);
-            if (obstacles.stream().noneMatch(o -> o.isNear(at, keep))) {
-                return new Start(at, straight);
+            Start start = offTheWalls(end, straight);
+            if (obstacles.stream().noneMatch(o -> o.isNear(start.at(), keep))) {
+                return start;
             }
         }
-        return new Start(end.face().moved(end.out(), keep), keep);
+        return offTheWalls(end, keep);
+    }
+
+    /** So far straight out of a plug, and aside as far as it takes to keep off the walls. */
+    private Start offTheWalls(PlugEnd end, int straight) {
+        PointHmm out = end.face().moved(end.out(), straight);
+        PointHmm at = new PointHmm(
+                within(out.x(), inside().x()), within(out.y(), inside().y()), within(out.z(), inside().z()));
+        return new Start(at, end.face().squareWayTo(at));
+    }
+
+    private int within(int at, int size) {
+        return Math.max(keep, Math.min(size - keep, at));
     }
 
     private PointHmm inside() {

@@ -11,8 +11,8 @@ import loopwright.catalog.part.Supply;
  * Which cable feeds what, for plugs of one kind: exact.
  *
  * <p>Of all ways to share what is wanted among the cables, the one with the fewest plugs left without any, then the fewest
- * that are not reached, then the least lacking, then the least left over of the cables that are used, then the fewest
- * cables; ties to the cables that come first. Found cable by cable over sets of what is fed. Unit: whole millimetres.
+ * that are not reached, then the least lacking, then the least left over (of a fixed cable that is not used, all of it), then
+ * the fewest cables; ties to the cables that come first. Found cable by cable over sets of what is fed. Unit: whole millimetres.
  *
  * @param runs a run a cable, in the supply's order; empty where a cable is not used
  */
@@ -35,6 +35,14 @@ public record CableChoice(List<Optional<Run>> runs) {
                     without, missed + run.shortLinks(), lacksMm + run.lacksMm(), overMm + run.overMm(), cables + 1);
         }
 
+        /** A cable that is not used: a fixed one is there all the same. */
+        Score leaving(Supply.Cable cable) {
+            double wholeMm =
+                    cable.lengthMm() + (cable.plugs() - 1) * cable.toNextMm().orElse(0.0);
+            int leftMm = cable.fixed() ? (int) Math.floor(wholeMm) : 0;
+            return new Score(without, missed, lacksMm, overMm + leftMm, cables);
+        }
+
         @Override
         public int compareTo(Score other) {
             return Comparator.comparingInt(Score::without)
@@ -46,7 +54,22 @@ public record CableChoice(List<Optional<Run>> runs) {
         }
     }
 
-    private record Partial(Score score, List<Optional<Run>> runs) {}
+    /**
+     * A choice for the first cables.
+     *
+     * @param parts what each of them feeds, as a set of bits
+     */
+    private record Partial(Score score, List<Optional<Run>> runs, List<Integer> parts) {
+
+        /** Better, or as good with more on the cables that come first. */
+        boolean beats(Partial other) {
+            int byScore = score.compareTo(other.score);
+            for (int i = 0; byScore == 0 && i < parts.size(); i++) {
+                byScore = Integer.compare(other.parts.get(i), parts.get(i));
+            }
+            return byScore < 0;
+        }
+    }
 
     /**
      * The best choice.
@@ -59,7 +82,7 @@ public record CableChoice(List<Optional<Run>> runs) {
             throw new IllegalArgumentException("at most " + WANTS_MAX + " plugs of a kind, not " + wants.count());
         }
         TreeMap<Integer, Partial> best = new TreeMap<>();
-        best.put(0, new Partial(Score.ZERO, List.of()));
+        best.put(0, new Partial(Score.ZERO, List.of(), List.of()));
         for (Supply.Cable cable : cables) {
             TreeMap<Integer, Partial> next = new TreeMap<>();
             best.forEach((fed, partial) -> extend(next, cable, wants, fed, partial));
@@ -70,8 +93,9 @@ public record CableChoice(List<Optional<Run>> runs) {
             Score found = entry.getValue().score();
             int without = wants.count() - Integer.bitCount(entry.getKey());
             Score whole = new Score(without, found.missed(), found.lacksMm(), found.overMm(), found.cables());
-            Partial candidate = new Partial(whole, entry.getValue().runs());
-            if (chosen.isEmpty() || whole.compareTo(chosen.get().score()) < 0) {
+            Partial candidate =
+                    new Partial(whole, entry.getValue().runs(), entry.getValue().parts());
+            if (chosen.isEmpty() || candidate.beats(chosen.get())) {
                 chosen = Optional.of(candidate);
             }
         }
@@ -87,10 +111,14 @@ public record CableChoice(List<Optional<Run>> runs) {
                 Optional<Run> run = part == 0 ? Optional.empty() : Optional.of(Run.of(cable, wants, numbers(part)));
                 List<Optional<Run>> runs = new ArrayList<>(partial.runs());
                 runs.add(run);
-                Score score = run.map(partial.score()::plus).orElse(partial.score());
+                List<Integer> parts = new ArrayList<>(partial.parts());
+                parts.add(part);
+                Score score = run.map(partial.score()::plus)
+                        .orElseGet(() -> partial.score().leaving(cable));
+                Partial candidate = new Partial(score, runs, parts);
                 Partial known = next.get(fed | part);
-                if (known == null || score.compareTo(known.score()) < 0) {
-                    next.put(fed | part, new Partial(score, runs));
+                if (known == null || candidate.beats(known)) {
+                    next.put(fed | part, candidate);
                 }
             }
             if (part == 0) {

@@ -17,8 +17,16 @@ class CableChoiceTest {
     private static final int SEEDS = 300;
 
     private static Supply.Cable cable(int plugs, double lengthMm, double toNextMm) {
+        return cable(plugs, lengthMm, toNextMm, false);
+    }
+
+    private static Supply.Cable cable(int plugs, double lengthMm, double toNextMm, boolean fixed) {
         return new Supply.Cable(
-                Plug.SATA, plugs, lengthMm, plugs > 1 ? Optional.of(toNextMm) : Optional.empty(), false);
+                Plug.SATA, plugs, lengthMm, plugs > 1 ? Optional.of(toNextMm) : Optional.empty(), fixed);
+    }
+
+    private static int whole(Supply.Cable cable) {
+        return (int) (cable.lengthMm() + (cable.plugs() - 1) * cable.toNextMm().orElse(0.0));
     }
 
     private record Question(List<Supply.Cable> cables, Wants wants) {}
@@ -28,7 +36,8 @@ class CableChoiceTest {
         List<Supply.Cable> cables = new ArrayList<>();
         int count = 1 + dice.nextInt(3);
         for (int i = 0; i < count; i++) {
-            cables.add(cable(1 + dice.nextInt(4), 200 + 50 * dice.nextInt(8), 80 + 10 * dice.nextInt(8)));
+            cables.add(cable(
+                    1 + dice.nextInt(4), 200 + 50 * dice.nextInt(8), 80 + 10 * dice.nextInt(8), dice.nextBoolean()));
         }
         int n = 1 + dice.nextInt(4);
         List<Integer> from = new ArrayList<>();
@@ -105,8 +114,10 @@ class CableChoiceTest {
         return true;
     }
 
+    private static final CableChoice.Score NOTHING_FOUND = new CableChoice.Score(Integer.MAX_VALUE, 0, 0, 0, 0);
+
     private static CableChoice.Score bruteBest(Question q) {
-        CableChoice.Score best = null;
+        CableChoice.Score best = NOTHING_FOUND;
         int choices = q.cables().size() + 1;
         int all = (int) Math.pow(choices, q.wants().count());
         for (int choice = 0; choice < all; choice++) {
@@ -130,11 +141,13 @@ class CableChoiceTest {
                     sum[1] += one[1];
                     sum[2] += one[2];
                     sum[3]++;
+                } else if (its.isEmpty() && q.cables().get(c).fixed()) {
+                    sum[2] += whole(q.cables().get(c));
                 }
             }
             CableChoice.Score score =
                     new CableChoice.Score(fed.get(q.cables().size()).size(), sum[0], sum[1], sum[2], sum[3]);
-            if (possible && (best == null || score.compareTo(best) < 0)) {
+            if (possible && score.compareTo(best) < 0) {
                 best = score;
             }
         }
@@ -150,7 +163,10 @@ class CableChoiceTest {
             List<Optional<Run>> runs = CableChoice.of(q.cables(), q.wants()).runs();
             CableChoice.Score score = CableChoice.Score.ZERO;
             int fed = 0;
+            int cables = 0;
             for (Optional<Run> run : runs) {
+                Supply.Cable cable = q.cables().get(cables++);
+                score = run.isPresent() ? score : score.leaving(cable);
                 if (run.isPresent()) {
                     score = score.plus(run.get());
                     fed += run.get().links().size();
@@ -186,5 +202,19 @@ class CableChoiceTest {
                 CableChoice.of(List.of(cable(4, 450, 150)), wants).runs().get(0).orElseThrow();
         assertThat(run.links()).containsExactly(new Run.Link(0, 400, 450), new Run.Link(1, 200, 300));
         assertThat(run.overMm()).isEqualTo(50 + 100 + 150);
+    }
+
+    /** Two alike: the first; of a fixed and a loose one the fixed, wherever it stands. */
+    @Test
+    void takesTheFirstAndTheFixed() {
+        Wants wants = new Wants(List.of(500), List.of(List.of(0)));
+        assertThat(CableChoice.of(List.of(cable(1, 550, 0), cable(1, 550, 0)), wants)
+                        .runs()
+                        .get(0))
+                .isPresent();
+        assertThat(CableChoice.of(List.of(cable(1, 550, 0), cable(1, 700, 0, true)), wants)
+                        .runs()
+                        .get(1))
+                .isPresent();
     }
 }

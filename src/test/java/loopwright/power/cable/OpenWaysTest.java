@@ -77,7 +77,7 @@ class OpenWaysTest {
 
     /** A sheet one unit thick, mostly from wall to wall, with up to two holes. */
     private static Obstacle sheet(Random dice, int keep, int number) {
-        Axis axis = Axis.values()[dice.nextInt(3)];
+        Axis axis = List.of(Axis.values()).get(dice.nextInt(3));
         int at = 2 + dice.nextInt(SIZE - 4);
         int from = dice.nextInt(2);
         int to = SIZE - dice.nextInt(3);
