@@ -4,7 +4,6 @@ import java.io.PrintWriter;
 import java.util.List;
 import loopwright.answer.InspectAnswer;
 import loopwright.answer.NextSteps.Step;
-import loopwright.fit.Growth;
 
 /** The next steps from a build, for spreadsheets: one row a change. */
 public final class InspectCsv implements InspectPaper {
@@ -54,15 +53,16 @@ public final class InspectCsv implements InspectPaper {
                     origin.catalog(),
                     origin.program()));
         }
-        answer.inspection().roomLeft().forEach(g -> room(answer, g));
+        answer.inspection().roomLeft().forEach(g -> plain(answer, "room-left", RoomWords.sentence(g)));
+        InspectPowerRows.of(answer.inspection().powering()).forEach(line -> plain(answer, "power", line));
     }
 
-    /** The room left: a row a measure, of a kind of its own, without figures of a change. */
-    private void room(InspectAnswer answer, Growth growth) {
+    /** A row of a kind of its own, without figures of a change: the room left, the electrics. */
+    private void plain(InspectAnswer answer, String kind, String sentence) {
         csv.row(List.of(
                 answer.inspection().build().key(),
-                "room-left",
-                RoomWords.sentence(growth),
+                kind,
+                sentence,
                 "",
                 "",
                 "",
