@@ -53,8 +53,8 @@ public final class InspectCsv implements InspectPaper {
                     origin.catalog(),
                     origin.program()));
         }
-        answer.inspection().roomLeft().forEach(g -> plain(answer, "room-left", RoomWords.sentence(g)));
         InspectPowerRows.of(answer.inspection().powering()).forEach(line -> plain(answer, "power", line));
+        answer.inspection().roomLeft().forEach(g -> plain(answer, "room-left", RoomWords.sentence(g)));
     }
 
     /** A row of a kind of its own, without figures of a change: the room left, the electrics. */
