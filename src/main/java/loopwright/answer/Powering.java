@@ -10,6 +10,7 @@ import loopwright.catalog.part.Plug;
 import loopwright.catalog.part.Supply;
 import loopwright.catalog.standard.Practice;
 import loopwright.catalog.standard.PracticeElectric;
+import loopwright.catalog.standard.StandardElectric;
 import loopwright.catalog.standard.StandardElectric.EfficiencyLevel;
 import loopwright.catalog.standard.StandardElectric.Excursion;
 import loopwright.catalog.standard.StandardElectric.Mains;
@@ -39,6 +40,9 @@ import loopwright.rank.CoreHeat;
 public final class Powering {
 
     private static final double PERCENT = 100;
+
+    /** Burst from which on a supply is taken to keep the supply guide's table, percent of its rating. */
+    private static final int HIGHEST_PERCENT = 200;
 
     /** Milliamperes in an ampere. */
     private static final int MILLI = 1000;
@@ -142,20 +146,14 @@ public final class Powering {
     /** A published burst for this supply's rating, and what it may carry between bursts, W. */
     public record Burst(Excursion row, double burstW, double betweenW) {}
 
-    /** Published bursts that this supply stands by its own word. */
+    /** The published bursts, where the supply stands the highest of them by its own word. */
     public List<Burst> bursts() {
         int stood = supply.rails().flatMap(Supply.Rails::surgePercent).orElse(0);
-        List<Burst> out = new ArrayList<>();
-        fitCase.catalog()
-                .standards()
-                .electric()
-                .ifPresent(s -> s.excursions().stream()
-                        .filter(e -> e.loadPercent() <= stood)
-                        .forEach(e -> out.add(new Burst(
-                                e,
-                                Excursions.burstW(supply.output().ratedW(), e),
-                                Excursions.betweenW(supply.output().ratedW(), e)))));
-        return out;
+        double ratedW = supply.output().ratedW();
+        return fitCase.catalog().standards().electric().map(StandardElectric::excursions).orElse(List.of()).stream()
+                .filter(e -> stood >= HIGHEST_PERCENT)
+                .map(e -> new Burst(e, Excursions.burstW(ratedW, e), Excursions.betweenW(ratedW, e)))
+                .toList();
     }
 
     /** A kind of connector: how many the build wants, and how many there are. */

@@ -4,7 +4,6 @@ import java.io.PrintWriter;
 import java.util.List;
 import loopwright.answer.InspectAnswer;
 import loopwright.answer.NextSteps.Step;
-import loopwright.fit.Growth;
 
 /** The next steps from a build, for spreadsheets: one row a change. */
 public final class InspectCsv implements InspectPaper {
@@ -56,6 +55,7 @@ public final class InspectCsv implements InspectPaper {
         }
         answer.cables().ifPresent(p -> p.feeds().forEach(f -> said(answer, "cable", CableCsv.sentence(answer, f))));
         answer.drives().drives().forEach(d -> said(answer, "drive", CableCsv.sentence(answer, d)));
+        InspectPowerRows.of(answer.inspection().powering()).forEach(line -> said(answer, "power", line));
         PlumbingCsv.sentences(answer).forEach(e -> said(answer, e.getKey(), e.getValue()));
         InspectMaterialLines.rows(answer.inspection()).forEach(r -> said(answer, "materials", r.get(1), r.get(0)));
         InspectMassLines.rows(answer.inspection()).forEach(r -> said(answer, "mass", r.get(1), r.get(0)));
