@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.util.List;
 import loopwright.answer.InspectAnswer;
 import loopwright.answer.NextSteps.Step;
+import loopwright.fit.Growth;
 
 /** The next steps from a build, for spreadsheets: one row a change. */
 public final class InspectCsv implements InspectPaper {
