@@ -59,7 +59,7 @@ public final class BuildMaterials {
                 inspection.fitCase().catalog().practice().materials().orElse(MaterialPractice.USUAL));
     }
 
-    /** Those that the brief names, else all of the catalogue that go with the tube. */
+    /** Those that the brief names, else all of the catalogue that go with the tube and would be bought. */
     private static LoopMaterials.Fittings fittings(Inspection inspection, Tube tube) {
         List<String> named = inspection
                 .fitCase()
@@ -70,10 +70,15 @@ public final class BuildMaterials {
                 .orElse(List.of());
         return new LoopMaterials.Fittings(
                 inspection.fitCase().catalog().all(TubeFitting.class).stream()
-                        .filter(f -> named.isEmpty() ? takes(f, tube) : named.contains(f.id()))
+                        .filter(f -> named.isEmpty() ? takes(f, tube) && isBought(f) : named.contains(f.id()))
                         .map(f -> new LoopMaterials.FittingPiece(f.id(), Wetted.of(f.wetted())))
                         .toList(),
                 !named.isEmpty());
+    }
+
+    /** What is never bought unless a brief names it. */
+    private static boolean isBought(TubeFitting fitting) {
+        return fitting.wetted() != TubeFitting.Wetted.ZINC_PLATED && fitting.wetted() != TubeFitting.Wetted.ALUMINIUM;
     }
 
     private static boolean takes(TubeFitting fitting, Tube tube) {

@@ -40,7 +40,7 @@ final class InspectLoopLines {
                         + " C). Heat in less heat out: "
                         + String.format(
                                 java.util.Locale.ROOT, "%.0e", state.water().residual())
-                        + " of the load. Runs and fittings are estimates until they are planned."));
+                        + " of the load. Runs and fittings as rank reckons with them; RUNS has them planned."));
         return out;
     }
 }

@@ -5,8 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import loopwright.answer.InspectAnswer;
+import loopwright.answer.Inspection;
 import loopwright.answer.PlumbingPlan;
 import loopwright.catalog.brief.Brief;
+import loopwright.catalog.part.Part;
+import loopwright.fit.rules.Role;
 import loopwright.loop.Steady;
 import loopwright.plumbing.FittingBill;
 import loopwright.plumbing.LoopPart;
@@ -17,6 +20,7 @@ import loopwright.plumbing.rule.Finding;
 import loopwright.plumbing.rule.Finding.Section;
 import loopwright.quantity.Hundredths;
 import loopwright.quantity.Units;
+import loopwright.rank.LoopFittings;
 
 /** The runs of a build, and how it is filled, bled and drained. */
 final class InspectPlumbingLines {
@@ -30,7 +34,7 @@ final class InspectPlumbingLines {
         PlumbingPlan plumbing = answer.plumbing();
         Brief brief = answer.inspection().fitCase().brief();
         Map<String, List<String>> out = new LinkedHashMap<>();
-        out.put("RUNS, from the tank on", runs(plumbing, brief));
+        out.put("RUNS, from the tank on", runs(plumbing, answer.inspection()));
         List<String> fill = fill(plumbing.plan(), brief);
         fill.addAll(findings(plumbing.plan(), Section.FILL));
         out.put("FILL", fill);
@@ -39,7 +43,8 @@ final class InspectPlumbingLines {
         return out;
     }
 
-    private static List<String> runs(PlumbingPlan plumbing, Brief brief) {
+    private static List<String> runs(PlumbingPlan plumbing, Inspection in) {
+        Brief brief = in.fitCase().brief();
         LoopPlan plan = plumbing.plan();
         Columns table = Columns.headed("from", "to", "mm", "bends", "elbows", "straight", "verdict");
         for (PlannedRun run : plan.runs()) {
@@ -54,7 +59,7 @@ final class InspectPlumbingLines {
         }
         List<String> out = new ArrayList<>(table.lines(""));
         out.addAll(Lines.wrap("", sum(plan, brief)));
-        out.addAll(Lines.wrap("", fittings(plan.materials().bill(), brief)));
+        out.addAll(Lines.wrap("", fittings(plan.materials().bill(), in)));
         out.addAll(Lines.wrap("", flow(plumbing)));
         plan.notes().forEach(n -> out.addAll(Lines.wrap("", n)));
         out.addAll(findings(plan, Section.RUNS));
@@ -62,7 +67,10 @@ final class InspectPlumbingLines {
     }
 
     static String verdict(PlannedRun run) {
-        return run.route().isPresent() ? "reachable" : "BLOCKED by " + String.join(" and ", run.blockedBy());
+        if (run.route().isEmpty()) {
+            return "BLOCKED by " + String.join(" and ", run.blockedBy());
+        }
+        return run.isHard() ? "reachable, HARD to lay" : "reachable";
     }
 
     private static String sum(LoopPlan plan, Brief brief) {
@@ -73,12 +81,19 @@ final class InspectPlumbingLines {
                 + " 45 degree fittings are planned.";
     }
 
-    private static String fittings(FittingBill bill, Brief brief) {
+    private static String fittings(FittingBill bill, Inspection in) {
+        Brief brief = in.fitCase().brief();
+        boolean tank = in.build().chosen().find(Role.RESERVOIR, Part.class).isPresent();
+        long reckoned = LoopFittings.of(in.fitCase())
+                .totalCents(
+                        in.machine().water().blocks().size(),
+                        in.state().radiators().size(),
+                        tank);
         List<String> parts = new ArrayList<>();
         bill.lines().forEach(l -> parts.add(l.count() + " " + l.fitting().id()));
         bill.missing().forEach(m -> parts.add("no " + m + " in the catalogue"));
         return "Fittings: " + String.join(", ", parts) + ": " + RankWords.money(bill.cents(), brief)
-                + ", not in the build's price.";
+                + "; the build's price reckons with " + RankWords.money(reckoned, brief) + ".";
     }
 
     private static String flow(PlumbingPlan plumbing) {

@@ -22,8 +22,8 @@ final class Notes {
     static List<String> underRank(Origin origin) {
         return List.of(
                 "Temperatures: steady state at full load, fans as fast as the noise limit lets them; +- is one",
-                "standard deviation. A grille of small holes resists more than the formula says. Noise: fans and",
-                "pump only; read the differences, absolute levels are weak. inspect --build KEY: one build in full.",
+                "standard deviation. A grille of small holes resists more than the formula says. Noise: fans, pump",
+                "and supply; read the differences, absolute levels are weak. inspect --build KEY: one build in full.",
                 "Dimensions are nominal: measure before cutting. Cutting, spraying, mains power and coolant can",
                 "hurt: local codes, the makers' sheets and licensed practice rule.",
                 origin.line());
@@ -33,7 +33,7 @@ final class Notes {
     static List<String> underInspect(Origin origin) {
         return List.of(
                 "Steady state at full load; +- is one standard deviation, in differences with what both share",
-                "counted once. Left out: warm air that a mount draws in again, tones, the supply's own fan. A grille",
+                "counted once. Left out: warm air that a mount draws in again, tones. A grille",
                 "of small holes resists more than the formula says. Steps fit but need not keep the brief's limits.",
                 "Dimensions are nominal: measure before cutting. Cutting, spraying, mains power and coolant can",
                 "hurt: local codes, the makers' sheets and licensed practice rule.",

@@ -18,6 +18,14 @@ public record PlannedRun(Port from, Port to, Optional<Route> route, List<String>
         blockedBy = List.copyOf(blockedBy);
     }
 
+    /** Bends from which on soft tube is hard to lay and rigid tube hard to make; assumed, no source. */
+    private static final int MANY_BENDS = 5;
+
+    /** Whether it has a way, but one that a builder would rather not have. */
+    public boolean isHard() {
+        return bends() >= MANY_BENDS;
+    }
+
     /** What it is called. */
     public String name() {
         return from.part() + " to " + to.part();

@@ -45,6 +45,15 @@ public record LoopFittings(long straightCents, long elbowsCents, long drainCents
                 Math.max(Math.max(lead(straight), elbows > 0 ? lead(elbow) : 0), lead(drain)));
     }
 
+    /**
+     * What they cost in a whole loop.
+     *
+     * @param tank whether it has a reservoir of its own
+     */
+    public long totalCents(int blocks, int radiators, boolean tank) {
+        return drainCents + partCents() * (1 + blocks + radiators) + (tank ? reservoirCents() : 0);
+    }
+
     /** At a pump, a block or a radiator. */
     long partCents() {
         return reservoirCents() + elbowsCents;

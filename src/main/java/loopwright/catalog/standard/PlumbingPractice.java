@@ -14,7 +14,7 @@ public record PlumbingPractice(Runs tube, Tank tank, Drain drain, Ordered coolan
 
     /** What is meant where a practice file says nothing of plumbing: the same figures as the workshop's own file. */
     public static final PlumbingPractice USUAL = new PlumbingPractice(
-            new Runs(10, 20, 0, 480, 140, 50, 10),
+            new Runs(10, 20, 0, 480, 140, 150, 10),
             new Tank(60, 80, 10, 15, 1000),
             new Drain(30, 60, 15),
             new Ordered(1.3, 0.5));
