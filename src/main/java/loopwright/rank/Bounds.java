@@ -7,6 +7,7 @@ import loopwright.fit.FitCase;
 import loopwright.fit.FitQuery;
 import loopwright.fit.Layout.Stack;
 import loopwright.fit.ModSet;
+import loopwright.fit.Shapes;
 import loopwright.loop.CoolingBound;
 import loopwright.loop.MachineModel;
 import loopwright.loop.air.AirDirection;
@@ -27,10 +28,12 @@ final class Bounds {
 
     private final Blowings blowings;
     private final Costing costing;
+    private final Shapes shapes;
     private final List<Integer> duties;
 
     Bounds(FitCase fitCase, Blowings blowings) {
         this.blowings = blowings;
+        this.shapes = fitCase.shapes();
         this.costing = new Costing(fitCase.brief().terms());
         this.duties = duties(fitCase.brief().terms().dutyStepPercent());
     }
@@ -44,6 +47,11 @@ final class Bounds {
         WaterReach water = new WaterReach(
                 model, cores.stream().map(c -> c.heat().water()).distinct().toList(), warmC);
         return new Bounds(query.fitCase(), new Blowings(query.fitCase(), model, water));
+    }
+
+    /** Real parts by shape. */
+    Shapes shapes() {
+        return shapes;
     }
 
     private static List<Integer> duties(int step) {

@@ -69,6 +69,9 @@ public record BuildLimits(long priceCents, int coolantOverRoomCentiK, SoundPower
                 .intValueExact();
     }
 
+    /** What no limit forbids, but the metals do: see rank.md. */
+    public static final String MIXED_METALS = "with no choice of parts that keeps aluminium and copper out of one loop";
+
     static final String TOO_HOT = "too hot";
     static final String TOO_LOUD = "too loud once cool enough";
 

@@ -14,6 +14,7 @@ import loopwright.fit.ModSet;
 import loopwright.fit.PartSet;
 import loopwright.loop.MachineModel;
 import loopwright.loop.SoundPower;
+import loopwright.loop.material.WettedMetals;
 import loopwright.rank.AirPlans.AirPlan;
 import loopwright.rank.Vents.Openings;
 
@@ -152,11 +153,11 @@ final class BuildWalk {
         }
         Slot slot = turn.fanned().slots().get(at).at(turn.dutyPercent());
         for (Blowing one : turn.task().look() == Look.FIRST ? slot.probes() : slot.all()) {
+            List<Blowing> more = new ArrayList<>(picked);
+            more.add(one);
             List<Floor> tighter = new ArrayList<>(floors);
             tighter.set(at, one.floor());
-            if (isWorthIt(turn, tighter)) {
-                List<Blowing> more = new ArrayList<>(picked);
-                more.add(one);
+            if (!metals(more).mixes() && isWorthIt(turn, tighter)) {
                 pick(turn, more, tighter);
             }
         }
@@ -171,8 +172,9 @@ final class BuildWalk {
         if (hopeless(task, bounds.at(ideal, task.done(), floors, idealK))) {
             return;
         }
+        WettedMetals metals = metals(airing.blowings());
         for (Core core : cores) {
-            if (isTooSlow(task, turn.dutyPercent(), core, floors)) {
+            if (core.metals().and(metals).mixes() || isTooSlow(task, turn.dutyPercent(), core, floors)) {
                 continue;
             }
             double leastK =
@@ -182,6 +184,11 @@ final class BuildWalk {
                 core(turn, airing, core, inAir, bound);
             }
         }
+    }
+
+    private static WettedMetals metals(List<Blowing> picked) {
+        return WettedMetals.ofRadiators(
+                picked.stream().flatMap(b -> b.fitting().radiator().stream()).toList());
     }
 
     private void core(Turn turn, Airing airing, Core core, Thermal.InAir inAir, Goal.Bound bound) {

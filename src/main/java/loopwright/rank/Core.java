@@ -3,6 +3,7 @@ package loopwright.rank;
 import loopwright.fit.PartSet;
 import loopwright.fit.rules.Chosen;
 import loopwright.loop.SoundPower;
+import loopwright.loop.material.WettedMetals;
 
 /**
  * The parts of a build besides radiators and fans.
@@ -16,9 +17,18 @@ import loopwright.loop.SoundPower;
  */
 record Core(Chosen chosen, PartSet room, long cents, LoopHeat heat, SoundPower sound, int leadDays) {
 
-    /** Whether another of the same room costs strictly less and is no worse in anything: then this one is beaten. */
+    /** What its blocks are made of, where coolant touches them. */
+    WettedMetals metals() {
+        return WettedMetals.ofBlocks(heat.water());
+    }
+
+    /**
+     * Whether another of the same room and metals costs strictly less and is no worse in anything: then this one is beaten.
+     * One of another metal goes with other radiators.
+     */
     boolean isBeatenBy(Core other) {
         return other.room.equals(room)
+                && other.metals().equals(metals())
                 && other.cents < cents
                 && other.heat.flowsLike(heat)
                 && other.heat.isAtMost(heat)

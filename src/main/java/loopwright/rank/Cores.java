@@ -26,9 +26,10 @@ final class Cores {
 
     private Cores() {}
 
-    /** Those that no other beats, cheapest first. */
+    /** Those that no other beats, cheapest first; none whose blocks mix metals that must not share a loop. */
     static List<Core> of(FitCase fitCase, List<PartSet> sets) {
-        List<Core> all = all(fitCase, sets);
+        List<Core> all =
+                all(fitCase, sets).stream().filter(c -> !c.metals().mixes()).toList();
         List<Core> out = new ArrayList<>(
                 all.stream().filter(c -> all.stream().noneMatch(c::isBeatenBy)).toList());
         out.sort(Comparator.comparingLong(Core::cents));

@@ -9,9 +9,11 @@ final class Outlook {
 
     private final Bounds bounds;
     private final Core ideal;
+    private final MetalChoice metals;
     private final BuildLimits limits;
 
     Outlook(Bounds bounds, List<Core> cores, BuildLimits limits) {
+        this.metals = new MetalChoice(bounds.shapes(), cores);
         this.bounds = bounds;
         this.ideal = Bounds.ideal(cores);
         this.limits = limits;
@@ -25,6 +27,9 @@ final class Outlook {
     /** What a layout that could be had for less than a price fails by; empty when none could. */
     Optional<String> whyNotCheaper(Layout layout, List<Build.Done> ways, long priceCents) {
         Optional<String> why = Optional.empty();
+        if (!metals.isPossible(layout.stacks())) {
+            return Optional.of(BuildLimits.MIXED_METALS);
+        }
         for (Build.Done done : ways) {
             for (int duty : bounds.dutiesPercent()) {
                 Goal.Bound bound = bounds.ofAnyAir(ideal, done, layout.stacks(), duty);

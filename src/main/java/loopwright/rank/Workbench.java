@@ -15,11 +15,12 @@ import loopwright.fit.Witness;
 import loopwright.loop.MachineModel;
 import loopwright.loop.SoundPower;
 import loopwright.loop.air.AirDirection;
+import loopwright.loop.material.WettedMetals;
 
 /**
  * Puts single builds together, whatever the brief's limits: what a ranking finds among thousands, one at a time.
  *
- * <p>Only what fits is put together; what has no steady state is no build.
+ * <p>Only what fits is put together; what has no steady state is no build, nor what has aluminium and copper in one loop.
  */
 final class Workbench {
 
@@ -82,7 +83,9 @@ final class Workbench {
         List<Stack> radiators = stacks.stream()
                 .filter(s -> s.shape().arrangement().hasRadiator())
                 .toList();
-        if (radiators.isEmpty() || !fits(stacks, recipe.mods(), recipe.core().room())) {
+        if (radiators.isEmpty()
+                || metals(recipe).mixes()
+                || !fits(stacks, recipe.mods(), recipe.core().room())) {
             return Optional.empty();
         }
         List<Blowing> picked = new ArrayList<>();
@@ -104,6 +107,13 @@ final class Workbench {
                     airing.on(layout), inAir.machine(recipe.core().heat()), recipe.dutyPercent());
             return new Build(layout, done, recipe.core(), work, outcome);
         });
+    }
+
+    private static WettedMetals metals(Recipe recipe) {
+        return WettedMetals.ofRadiators(recipe.placed().stream()
+                        .flatMap(p -> p.fitting().radiator().stream())
+                        .toList())
+                .and(recipe.core().metals());
     }
 
     private boolean fits(List<Stack> stacks, ModSet mods, PartSet room) {
