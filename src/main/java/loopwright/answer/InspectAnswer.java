@@ -10,6 +10,7 @@ import loopwright.catalog.part.Reservoir;
 import loopwright.fit.rules.Role;
 import loopwright.loop.Duty;
 import loopwright.loop.Machine;
+import loopwright.loop.SoundPower;
 import loopwright.loop.Steady;
 import loopwright.loop.Swings;
 import loopwright.loop.study.Effect;
@@ -96,7 +97,9 @@ public final class InspectAnswer {
         }
         List<AtDuty> out = new ArrayList<>();
         for (SpeedPoint point : Speeds.curve(inspection.model(), inspection.machine(), duties)) {
-            out.add(new AtDuty(point, plusMinus(point.dutyPercent())));
+            SoundPower whole = point.sound().plus(inspection.supplySound());
+            out.add(new AtDuty(
+                    new SpeedPoint(point.dutyPercent(), whole, point.state()), plusMinus(point.dutyPercent())));
         }
         return out;
     }
@@ -121,11 +124,24 @@ public final class InspectAnswer {
     public Optional<Quiet> quietest() {
         BriefLimits limits = inspection.fitCase().brief().limits();
         return Speeds.quietest(
-                inspection.model(),
-                inspection.machine(),
-                new SpeedLimits(
-                        limits.coolantMaxC(),
-                        limits.heat().orElse(BriefLimits.HeatLimits.NONE),
-                        inspection.fitCase().catalog().practice()));
+                        inspection.model(),
+                        inspection.machine(),
+                        new SpeedLimits(
+                                limits.coolantMaxC(),
+                                limits.heat().orElse(BriefLimits.HeatLimits.NONE),
+                                inspection.fitCase().catalog().practice()))
+                .map(this::withSupply);
+    }
+
+    /** The supply is as loud at any duty: it does not change which duties are the quietest, only by how much. */
+    private Quiet withSupply(Quiet quiet) {
+        SoundPower whole = quiet.sound().plus(inspection.supplySound());
+        double nowDBA = inspection.build().outcome().sound().levelDBA().orElse(0);
+        return new Quiet(
+                quiet.duties(),
+                quiet.machine(),
+                quiet.state(),
+                whole,
+                nowDBA - whole.levelDBA().orElse(0));
     }
 }

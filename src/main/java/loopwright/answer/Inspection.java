@@ -23,6 +23,7 @@ import loopwright.loop.air.AirDirection;
 import loopwright.loop.air.CaseFlow;
 import loopwright.quantity.Units;
 import loopwright.rank.Build;
+import loopwright.rank.CoreHeat;
 import loopwright.rank.RankResult.Ranked;
 
 /** One build in full: its state, how sure that is, and where everything stands. */
@@ -176,8 +177,19 @@ public final class Inspection {
             out.add(source(mount.mount() + " fans", MountSound.of(mount)));
         }
         out.add(source("pump", MountSound.of(machine().water().pump())));
+        out.add(source("supply", supplySound()));
         out.sort((a, b) -> Double.compare(b.levelDBA(), a.levelDBA()));
         return out;
+    }
+
+    /** Its supply at the sum of all worst loads. */
+    SoundPower supplySound() {
+        return new CoreHeat(fitCase).supplySound(build.chosen());
+    }
+
+    /** Its electrics. */
+    public Powering powering() {
+        return new Powering(fitCase, build);
     }
 
     private static Source source(String name, SoundPower power) {

@@ -129,7 +129,7 @@ final class PartFacts {
         byBroken.computeIfAbsent(FactSet.of(broken), b -> new ArrayList<>()).add(chosen);
     }
 
-    private static boolean isKept(PartRule rule, Chosen chosen) {
+    static boolean isKept(PartRule rule, Chosen chosen) {
         if (rule instanceof PartRule.TupleRule tuple) {
             return tuple.allows(chosen);
         }

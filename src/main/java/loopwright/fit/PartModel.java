@@ -8,13 +8,20 @@ import java.util.Map;
 import java.util.Objects;
 import loopwright.catalog.part.Drive;
 import loopwright.catalog.part.Part;
+import loopwright.catalog.standard.Practice;
+import loopwright.catalog.standard.PracticeElectric;
 import loopwright.fit.rules.Chosen;
 import loopwright.fit.rules.PartRule;
 import loopwright.fit.rules.PartRules;
+import loopwright.fit.rules.PlugRules;
 import loopwright.fit.rules.Role;
 import loopwright.fit.rules.SupplyCarriesLoad;
+import loopwright.fit.rules.SupplyCarriesTwelveVolt;
+import loopwright.fit.rules.SupplyHasReserve;
+import loopwright.fit.rules.SupplyStandsSurge;
 import loopwright.power.Load;
 import loopwright.power.LoadSum;
+import loopwright.power.RailBudget;
 import org.chocosolver.solver.Model;
 import org.chocosolver.solver.search.strategy.Search;
 import org.chocosolver.solver.variables.IntVar;
@@ -40,6 +47,9 @@ final class PartModel {
         drives.forEach(d -> always.add(Load.of(d)));
         always.add(Load.ofSmallParts(fitCase.catalog().practice().heat()));
         int alwaysMilliW = Math.toIntExact(new LoadSum(always).milliwatts());
+        Practice practice = fitCase.catalog().practice();
+        PracticeElectric electric = practice.plannedElectric();
+        int lowMilliW = Math.toIntExact(RailBudget.lowMilliW(drives, practice));
         return List.of(
                 new PartRules.ProcessorFitsBoard(),
                 new PartRules.BlockFitsProcessor(),
@@ -51,7 +61,18 @@ final class PartModel {
                 new PartRules.SupplyFeedsCard(),
                 new PartRules.SupplyFeedsDrives(fitCase.placedDrives().size()),
                 new PartRules.ReservoirWithPump(),
-                new SupplyCarriesLoad(fitCase.brief().terms().supplyHeadroomPercent(), alwaysMilliW));
+                new SupplyCarriesLoad(fitCase.brief().terms().supplyHeadroomPercent(), alwaysMilliW),
+                new SupplyCarriesTwelveVolt(alwaysMilliW - lowMilliW),
+                new PlugRules.SupplyCarriesLow(lowMilliW),
+                new SupplyStandsSurge(practice, alwaysMilliW),
+                new SupplyHasReserve(milliW(electric.draw().oldSupplyReserveW()), alwaysMilliW),
+                new PlugRules.BoardFeedsProcessor(),
+                new PlugRules.SupplyCodesCard(),
+                new PlugRules.CardCablesAreOwn(milliW(electric.plugs().cardOwnCableW())));
+    }
+
+    private static int milliW(double watts) {
+        return Math.toIntExact(Load.milliwatts(watts));
     }
 
     private List<? extends Part> candidates(Role role) {

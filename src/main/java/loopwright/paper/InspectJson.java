@@ -49,6 +49,7 @@ public final class InspectJson implements InspectPaper {
         json.put("radiators", radiators(in));
         json.put("loop", loop(in));
         json.put("sound", sounds(in));
+        json.put("power", InspectPowerJson.of(in.powering()));
         json.put("uncertain_inputs", doubts(in));
         InspectStudyJson.put(json, answer);
         json.put("next_steps", steps(answer));

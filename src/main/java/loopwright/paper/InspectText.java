@@ -41,6 +41,7 @@ public final class InspectText implements InspectPaper {
         section("TEMPERATURES", InspectHeatLines.temperatures(answer));
         section("WHAT DECIDES THEM", InspectHeatLines.causes(answer));
         section("SOUND", InspectSoundLines.of(answer));
+        section("POWER", InspectPowerLines.of(in.powering()));
         section("WARM-UP, AND WHEN SOMETHING STOPS", InspectHeatLines.warmUp(answer));
         section("NEXT STEPS: one change each, what it gains and costs", InspectStepLines.of(answer));
         print("");

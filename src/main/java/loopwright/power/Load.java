@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import loopwright.catalog.part.Board;
 import loopwright.catalog.part.Drive;
 import loopwright.catalog.part.GraphicsCard;
+import loopwright.catalog.part.Part;
 import loopwright.catalog.part.Processor;
 import loopwright.catalog.part.Pump;
 import loopwright.catalog.standard.Practice;
@@ -68,6 +69,20 @@ public record Load(Kind kind, String id, long milliwatts) {
     /** A pump's. */
     public static Load of(Pump pump) {
         return new Load(Kind.PUMP, pump.id(), milliwatts(pump.electric().powerW()));
+    }
+
+    /** What a part of a build draws at worst, mW; 0 for parts that draw nothing of their own. */
+    public static long worstMilliwatts(Part part) {
+        if (part instanceof Processor processor) {
+            return of(processor).milliwatts();
+        }
+        if (part instanceof GraphicsCard card) {
+            return of(card).milliwatts();
+        }
+        if (part instanceof Board board) {
+            return of(board).milliwatts();
+        }
+        return part instanceof Pump pump ? of(pump).milliwatts() : 0;
     }
 
     /** The small parts'. */

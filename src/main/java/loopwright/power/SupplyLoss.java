@@ -30,6 +30,16 @@ public final class SupplyLoss {
         return loadW * (1 / efficiency - 1);
     }
 
+    /** Returns what it draws from the mains, W. */
+    public static double mainsW(Supply supply, double loadW, double usualPercent) {
+        return loadW + lossW(supply, loadW, usualPercent);
+    }
+
+    /** Returns its efficiency at a load, percent. */
+    public static double efficiencyPercent(Supply supply, double loadW, double usualPercent) {
+        return efficiencyPercent(supply.output(), loadW, usualPercent);
+    }
+
     private static double efficiencyPercent(Supply.Output output, double loadW, double usualPercent) {
         List<Supply.EfficiencyPoint> points = output.efficiency();
         if (points.isEmpty()) {

@@ -12,7 +12,7 @@ import loopwright.loop.material.WettedMetals;
  * @param room the room they take
  * @param cents their price, with the chassis, drives, tube and coolant
  * @param heat what they heat, and the loop they make
- * @param sound of the pump
+ * @param sound of the pump and the supply, which the fans' duty does not change
  * @param leadDays the longest lead time among them
  */
 record Core(Chosen chosen, PartSet room, long cents, LoopHeat heat, SoundPower sound, int leadDays) {

@@ -19,9 +19,10 @@ import loopwright.fit.rules.Chosen;
 import loopwright.fit.rules.Role;
 import loopwright.loop.Duty;
 import loopwright.loop.Machine;
-import loopwright.power.Load;
-import loopwright.power.LoadSum;
+import loopwright.loop.SoundPower;
+import loopwright.power.LoadParts;
 import loopwright.power.SupplyLoss;
+import loopwright.power.SupplyNoise;
 
 /**
  * Heat at full load of a choice of parts, and the loop they make.
@@ -30,9 +31,6 @@ import loopwright.power.SupplyLoss;
  * what the supply loses warm the case.
  */
 public final class CoreHeat {
-
-    /** Milliwatts in a watt. */
-    private static final double MILLI = 1000;
 
     private final FitCase fitCase;
     private final Tube tube;
@@ -103,16 +101,28 @@ public final class CoreHeat {
     }
 
     private double supplyW(Chosen chosen, Practice.Heat practice) {
-        List<Load> loads = new ArrayList<>(List.of(
-                Load.of(chosen.the(Role.PROCESSOR, Processor.class)),
-                Load.of(chosen.the(Role.CARD, GraphicsCard.class)),
-                Load.of(chosen.the(Role.BOARD, Board.class)),
-                Load.of(chosen.the(Role.PUMP, Pump.class)),
-                Load.ofSmallParts(practice)));
-        fitCase.drives().forEach(d -> loads.add(Load.of(d)));
         return SupplyLoss.lossW(
-                chosen.the(Role.SUPPLY, Supply.class),
-                new LoadSum(loads).milliwatts() / MILLI,
-                practice.supplyEfficiencyPercent());
+                chosen.the(Role.SUPPLY, Supply.class), worstLoadW(chosen), practice.supplyEfficiencyPercent());
+    }
+
+    /** The sum of all worst loads of a choice, W. */
+    private double worstLoadW(Chosen chosen) {
+        return LoadParts.watts(
+                loadParts(fitCase, chosen).worstMilliW(fitCase.catalog().practice()));
+    }
+
+    /** What draws power in a choice. */
+    public static LoadParts loadParts(FitCase fitCase, Chosen chosen) {
+        return new LoadParts(
+                chosen.the(Role.PROCESSOR, Processor.class),
+                chosen.the(Role.CARD, GraphicsCard.class),
+                chosen.the(Role.BOARD, Board.class),
+                chosen.the(Role.PUMP, Pump.class),
+                fitCase.drives());
+    }
+
+    /** The sound of a choice's supply at the sum of all worst loads. */
+    public SoundPower supplySound(Chosen chosen) {
+        return SoundPower.ofDBA(SupplyNoise.levelDBA(chosen.the(Role.SUPPLY, Supply.class), worstLoadW(chosen)));
     }
 }

@@ -20,6 +20,7 @@ import loopwright.fit.PartSet;
 import loopwright.fit.rules.Chosen;
 import loopwright.fit.rules.Role;
 import loopwright.loop.MountSound;
+import loopwright.loop.SoundPower;
 
 /** Prices, heats and sounds of every choice of parts that goes together; those that another beats are left out. */
 final class Cores {
@@ -46,13 +47,15 @@ final class Cores {
         for (PartSet set : sets) {
             for (Chosen chosen : set.choices()) {
                 LoopHeat heat = heats.of(chosen);
-                all.add(core(chosen, fittings, set, whatever, same.computeIfAbsent(heat, h -> h)));
+                SoundPower sound = MountSound.of(heat.water().pump()).plus(heats.supplySound(chosen));
+                all.add(core(chosen, fittings, set, whatever, same.computeIfAbsent(heat, h -> h), sound));
             }
         }
         return List.copyOf(all);
     }
 
-    private static Core core(Chosen chosen, LoopFittings fittings, PartSet set, Purchase whatever, LoopHeat heat) {
+    private static Core core(
+            Chosen chosen, LoopFittings fittings, PartSet set, Purchase whatever, LoopHeat heat, SoundPower sound) {
         long cents = whatever.priceCents();
         int lead = whatever.leadDays();
         cents += fittings.partCents() * (1 + heat.water().blocks().size());
@@ -61,7 +64,7 @@ final class Cores {
             cents += part.buy().priceCents();
             lead = Math.max(lead, part.buy().leadDays());
         }
-        return new Core(chosen, set, cents, heat, MountSound.of(heat.water().pump()), lead);
+        return new Core(chosen, set, cents, heat, sound, lead);
     }
 
     /** What is bought whatever the choice: chassis, drives, the cheapest tube, coolant and drain allowed. */

@@ -39,7 +39,7 @@ final class PartRuleWords {
                 .map(PartRule::statement)
                 .findFirst()
                 .orElse(rule);
-        return statement + ": " + figures(rule, parts);
+        return statement + ": " + figures(rule, parts) + new SupplyCure(fitCase).words(rule, parts);
     }
 
     private String figures(String rule, Chosen parts) {
@@ -67,13 +67,27 @@ final class PartRuleWords {
                 processor.id() + " wants " + processor.heat().processorPlugs() + ", " + supply.id() + " has "
                         + supply.output().processorPlugs();
             case "electric.card-plugs" ->
-                card.id() + " wants " + card.power().eightPinPlugs() + " and "
+                card.id() + " wants "
+                        + (card.power().eightPinPlugs()
+                                + card.electric()
+                                        .map(GraphicsCard.Electric::sixPinPlugs)
+                                        .orElse(0))
+                        + " and "
                         + card.power().sixteenPinPlugs() + ", " + supply.id() + " has "
                         + supply.output().cardEightPinPlugs() + " and "
                         + supply.output().cardSixteenPinPlugs();
             case "electric.drive-plugs" ->
                 supply.id() + " has " + supply.output().sataPlugs();
             case "electric.load" -> load(parts, supply);
+            case "electric.board-processor-plugs" ->
+                processor.id() + " wants " + processor.heat().processorPlugs() + ", " + board.id() + " has "
+                        + board.electric().processorPlugs();
+            case "electric.twelve-volt",
+                    "electric.low-rails",
+                    "electric.surge",
+                    "electric.surge-reserve",
+                    "electric.card-coding",
+                    "electric.card-cables" -> new SupplyWords(fitCase).figures(rule, parts);
             default -> parts.parts().values().stream().map(Part::id).collect(Collectors.joining(", "));
         };
     }

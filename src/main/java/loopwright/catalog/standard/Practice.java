@@ -8,11 +8,22 @@ import loopwright.quantity.Dimension;
 import loopwright.quantity.Hundredths;
 
 /** The trade's allowances; common practice, no published source. */
-public record Practice(Room room, Air air, Heat heat, Loop loop, Core core, Measuring measuring) {
+public record Practice(
+        Room room, Air air, Heat heat, Loop loop, Core core, Measuring measuring, Optional<PracticeElectric> electric) {
 
-    /** A practice that says nothing of measuring. */
+    /** A practice that says nothing of measuring and electrics. */
     public Practice(Room room, Air air, Heat heat, Loop loop, Core core) {
         this(room, air, heat, loop, core, Measuring.NOTHING);
+    }
+
+    /** A practice that says nothing of electrics. */
+    public Practice(Room room, Air air, Heat heat, Loop loop, Core core, Measuring measuring) {
+        this(room, air, heat, loop, core, measuring, Optional.empty());
+    }
+
+    /** What electrics are planned with: its own numbers, else the usual ones. */
+    public PracticeElectric plannedElectric() {
+        return electric.orElse(PracticeElectric.USUAL);
     }
 
     /**

@@ -1,6 +1,7 @@
 package loopwright.catalog.standard;
 
 import java.util.List;
+import java.util.Optional;
 import loopwright.catalog.basis.Limits;
 import loopwright.catalog.part.Board.BoardForm;
 import loopwright.catalog.part.Drive.DriveForm;
@@ -14,7 +15,18 @@ public record Standards(
         List<SupplyFace> supplies,
         List<DriveBody> drives,
         List<FanPattern> fans,
-        List<ThreadRow> threads) {
+        List<ThreadRow> threads,
+        Optional<StandardElectric> electric) {
+
+    /** Standards that say nothing of electrics. */
+    public Standards(
+            List<BoardOutline> boards,
+            List<SupplyFace> supplies,
+            List<DriveBody> drives,
+            List<FanPattern> fans,
+            List<ThreadRow> threads) {
+        this(boards, supplies, drives, fans, threads, Optional.empty());
+    }
 
     /** A board form: outline and mounting holes from its top-rear corner. */
     public record BoardOutline(

@@ -175,7 +175,7 @@ public final class PartRules {
 
         @Override
         public String statement() {
-            return "the supply has as many 8-pin and 16-pin card plugs as the card wants";
+            return "the supply has as many 8-pin (6 + 2) and 16-pin card plugs as the card wants";
         }
 
         @Override
@@ -187,7 +187,11 @@ public final class PartRules {
         public boolean allows(Chosen parts) {
             Supply.Output output = parts.the(Role.SUPPLY, Supply.class).output();
             GraphicsCard.Power power = parts.the(Role.CARD, GraphicsCard.class).power();
-            return output.cardEightPinPlugs() >= power.eightPinPlugs()
+            int sixPin = parts.the(Role.CARD, GraphicsCard.class)
+                    .electric()
+                    .map(GraphicsCard.Electric::sixPinPlugs)
+                    .orElse(0);
+            return output.cardEightPinPlugs() >= power.eightPinPlugs() + sixPin
                     && output.cardSixteenPinPlugs() >= power.sixteenPinPlugs();
         }
     }

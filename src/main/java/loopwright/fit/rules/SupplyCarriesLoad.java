@@ -1,11 +1,7 @@
 package loopwright.fit.rules;
 
 import java.util.List;
-import loopwright.catalog.part.Board;
-import loopwright.catalog.part.GraphicsCard;
 import loopwright.catalog.part.Part;
-import loopwright.catalog.part.Processor;
-import loopwright.catalog.part.Pump;
 import loopwright.catalog.part.Supply;
 import loopwright.power.Load;
 
@@ -40,24 +36,11 @@ public record SupplyCarriesLoad(int headroomPercent, int alwaysMilliW) implement
             return Math.multiplyExact(
                     Math.toIntExact(Load.milliwatts(supply.output().ratedW())), 100);
         }
-        return -Math.multiplyExact(milliW(part), 100 + headroomPercent);
+        return -Math.multiplyExact(Math.toIntExact(Load.worstMilliwatts(part)), 100 + headroomPercent);
     }
 
     @Override
     public int constant() {
         return -Math.multiplyExact(alwaysMilliW, 100 + headroomPercent);
-    }
-
-    private static int milliW(Part part) {
-        if (part instanceof Processor processor) {
-            return Math.toIntExact(Load.of(processor).milliwatts());
-        }
-        if (part instanceof GraphicsCard card) {
-            return Math.toIntExact(Load.of(card).milliwatts());
-        }
-        if (part instanceof Board board) {
-            return Math.toIntExact(Load.of(board).milliwatts());
-        }
-        return part instanceof Pump pump ? Math.toIntExact(Load.of(pump).milliwatts()) : 0;
     }
 }
