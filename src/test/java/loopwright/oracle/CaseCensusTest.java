@@ -24,6 +24,11 @@ class CaseCensusTest {
         assertThat(census.fitWithoutTight * 2)
                 .as("something fits though tight places are refused: %s", census)
                 .isGreaterThan(census.refuseTight);
+        assertThat(census.hangsOnElectrics * 100)
+                .as("share that hangs on electrics: %s", census)
+                .isGreaterThanOrEqualTo(15 * census.cases);
+        census.hangsOnRule.forEach((rule, cases) ->
+                assertThat(cases * 100).as("%s: %s", rule, census).isGreaterThanOrEqualTo(2 * census.cases));
         assertThat(census.hangsOnSpread).as("%s", census).isPositive();
         assertThat(census.unknown).as("%s", census).isPositive();
         assertThat(census.nothingFits).as("%s", census).isPositive();
