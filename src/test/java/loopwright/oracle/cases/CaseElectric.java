@@ -90,8 +90,9 @@ final class CaseElectric {
     }
 
     private Drive drive(Drive d) {
-        Optional<Drive.Electric> electric = chance(50)
-                ? Optional.of(new Drive.Electric(0.5, 6, oneOf(List.of(0.0, 1.0, 1.5, 5.0))))
+        Optional<Drive.Electric> electric = chance(hot == Hot.LOW_RAILS ? 90 : 50)
+                ? Optional.of(new Drive.Electric(
+                        0.5, 6, oneOf(hot == Hot.LOW_RAILS ? List.of(1.5, 5.0, 5.0) : List.of(0.0, 1.0, 1.5, 5.0))))
                 : Optional.empty();
         return new Drive(
                 d.id(),
@@ -140,7 +141,7 @@ final class CaseElectric {
         int eight = hot == Hot.CABLES ? 2 : was.eightPinPlugs();
         GraphicsCard.Power power =
                 new GraphicsCard.Power(was.workW(), was.worstW(), eight, sixteen ? 1 : 0, was.block());
-        int six = hot == Hot.CARD_PLUGS || chance(20) ? 1 : 0;
+        int six = hot == Hot.CARD_PLUGS || chance(hot == Hot.CABLES ? 70 : 20) ? 1 : 0;
         Optional<GraphicsCard.Electric> electric = six > 0 || hot == Hot.CODING || chance(50)
                 ? Optional.of(new GraphicsCard.Electric(
                         10,

@@ -72,8 +72,15 @@ final class RankLoop {
                 tube ? Optional.of(Dimension.ofHmm(outside)) : Optional.empty(),
                 Dimension.ofHmm(1500),
                 Dimension.ofHmm(900),
-                chance(55) ? TubeFitting.Wetted.BRASS : oneOf(WETTED),
+                wetted(kind),
                 Optional.empty());
+    }
+
+    private TubeFitting.Wetted wetted(TubeFitting.Kind kind) {
+        if (kind == TubeFitting.Kind.ELBOW_90 && chance(40)) {
+            return TubeFitting.Wetted.ALUMINIUM;
+        }
+        return chance(55) ? TubeFitting.Wetted.BRASS : oneOf(WETTED);
     }
 
     /** Puts fittings among the parts, and changes those that are there. */
