@@ -28,6 +28,11 @@ final class CaseCensus {
     /** Verdict of a layout with a mod set is another if an axis has the spread of the next. */
     int hangsOnSpread;
 
+    /** In how many cases what fits is another if one rule of electrics is taken out, rule by rule. */
+    final SortedMap<String, Integer> hangsOnRule = new TreeMap<>();
+    /** ... if any of them is. */
+    int hangsOnElectrics;
+
     int hangsOnJoint;
     int notMonotone;
     int threeMounts;
@@ -54,11 +59,25 @@ final class CaseCensus {
             hangsOnTight += fits.equals(new BruteForce(Fault.TIGHT_ALLOWED).fits(question)) ? 0 : 1;
             hangsOnSpread += fits.equals(new BruteForce(Fault.SPREAD_OF_NEXT_AXIS).fits(question)) ? 0 : 1;
         }
+        countRules(question, fits);
         notMonotone += notMonotone(fits, BruteForce.validSets(question)) ? 1 : 0;
         if (question.chassis().mounts().size() == 3) {
             threeMounts++;
             stackPairsMislead += fits.equals(new BruteForce(Fault.STACK_PAIRS_ONLY).fits(question)) ? 0 : 1;
         }
+    }
+
+    private void countRules(OracleCase question, SortedMap<String, SortedSet<SortedSet<String>>> fits) {
+        boolean any = false;
+        for (Fault fault : Fault.values()) {
+            if (!fault.ruleLeftOut().isEmpty()) {
+                boolean other = BruteForce.choices(question, fault) > BruteForce.choices(question, Fault.NONE)
+                        && !fits.equals(new BruteForce(fault).fits(question));
+                hangsOnRule.merge(fault.ruleLeftOut(), other ? 1 : 0, Integer::sum);
+                any |= other;
+            }
+        }
+        hangsOnElectrics += any ? 1 : 0;
     }
 
     private static boolean notMonotone(
@@ -88,6 +107,8 @@ final class CaseCensus {
         shares.put("tight places refused and something fits", fitWithoutTight);
         shares.put("hangs on tight places", hangsOnTight);
         shares.put("hangs on an axis's spread", hangsOnSpread);
+        shares.put("hangs on electrics", hangsOnElectrics);
+        shares.putAll(hangsOnRule);
         shares.put("not monotone in mods", notMonotone);
         shares.put("three mounts", threeMounts);
         shares.put("pairs of stacks mislead", stackPairsMislead);

@@ -24,6 +24,12 @@ class CaseCensusTest {
         assertThat(census.fitWithoutTight * 2)
                 .as("something fits though tight places are refused: %s", census)
                 .isGreaterThan(census.refuseTight);
+        assertThat(census.hangsOnElectrics * 100)
+                .as("share that hangs on electrics: %s", census)
+                .isGreaterThanOrEqualTo(15 * census.cases);
+        assertThat(census.hangsOnRule.values())
+                .as("cases that hang on one rule: %s", census)
+                .allMatch(cases -> cases >= 3);
         assertThat(census.hangsOnSpread).as("%s", census).isPositive();
         assertThat(census.unknown).as("%s", census).isPositive();
         assertThat(census.nothingFits).as("%s", census).isPositive();

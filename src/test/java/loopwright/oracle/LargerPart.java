@@ -55,7 +55,17 @@ final class LargerPart {
                             b.topRoomMm(),
                             b.topRoomLengthMm());
                     return new GraphicsCard(
-                            c.id(), c.title(), c.variantOf(), c.buy(), c.cooling(), longer, c.power(), c.performance());
+                            c.id(),
+                            c.title(),
+                            c.variantOf(),
+                            c.buy(),
+                            c.cooling(),
+                            longer,
+                            c.power(),
+                            c.performance(),
+                            c.electric(),
+                            c.ports(),
+                            c.massG());
                 }),
                 stacks);
     }
@@ -76,7 +86,11 @@ final class LargerPart {
                                         s.body().widthMm(),
                                         s.body().heightMm()),
                                 s.plugRoomMm(),
-                                s.output())),
+                                s.output(),
+                                s.rails(),
+                                s.cables(),
+                                s.noise(),
+                                s.massG())),
                 stacks);
     }
 

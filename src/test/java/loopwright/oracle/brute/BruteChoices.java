@@ -30,13 +30,15 @@ final class BruteChoices {
     private final Chassis chassis;
     private final Brief brief;
     private final BruteParts parts;
+    private final BruteElectric electric;
     private final List<Drive> drives = new ArrayList<>();
 
-    BruteChoices(Catalog catalog, Chassis chassis, Brief brief) {
+    BruteChoices(Catalog catalog, Chassis chassis, Brief brief, Fault fault) {
         this.catalog = catalog;
         this.chassis = chassis;
         this.brief = brief;
         this.parts = new BruteParts(catalog, chassis);
+        this.electric = new BruteElectric(catalog, brief, fault);
         brief.parts().drives().forEach(id -> drives.add(catalog.part(Drive.class, id)));
     }
 
@@ -97,23 +99,8 @@ final class BruteChoices {
             Set<String> mods, Board board, Processor processor, GraphicsCard card, Chosen chosen, List<Chosen> out) {
         for (Supply supply : role(Supply.class, brief.parts().supply())) {
             for (Pump pump : role(Pump.class, brief.loop().pumps())) {
-                long load = mW(processor.heat().worstW())
-                        + mW(card.power().worstW())
-                        + mW(board.electric().heatW())
-                        + mW(pump.electric().powerW())
-                        + mW(catalog.practice().heat().miscHeatW());
-                for (Drive drive : drives) {
-                    load += mW(drive.heatW());
-                }
-                Supply.Output o = supply.output();
-                long sata = drives.stream()
-                        .filter(d -> d.form() != Drive.DriveForm.M2)
-                        .count();
-                if (mW(o.ratedW()) * 100 >= load * (100 + brief.terms().supplyHeadroomPercent())
-                        && o.processorPlugs() >= processor.heat().processorPlugs()
-                        && o.cardEightPinPlugs() >= card.power().eightPinPlugs()
-                        && o.cardSixteenPinPlugs() >= card.power().sixteenPinPlugs()
-                        && o.sataPlugs() >= sata) {
+                BruteElectric.Asking asking = new BruteElectric.Asking(board, processor, card, pump);
+                if (electric.broken(asking, supply).isEmpty()) {
                     watered(mods, supply, pump, chosen.and(supply, pump), out);
                 }
             }

@@ -46,7 +46,7 @@ public final class BruteFits {
 
     /** Choices in cases that look the same share a world. */
     private void choices(SortedSet<String> set) {
-        BruteChoices all = new BruteChoices(question.catalog(), question.chassis(), question.brief());
+        BruteChoices all = new BruteChoices(question.catalog(), question.chassis(), question.brief(), Fault.NONE);
         Map<String, Boolean> stands = new HashMap<>();
         for (BruteChoices.Chosen chosen : all.choices(set)) {
             if (chosen.bodies().stream().anyMatch(BruteBody::unknown)) {

@@ -62,6 +62,14 @@ public final class BruteForce implements Function<OracleCase, FitAnswer> {
                 question.chassis().mods(), question.brief().limits().mods());
     }
 
+    /** How many choices of parts and places there are, mod set by mod set, before any pair is looked at. */
+    public static int choices(OracleCase question, Fault fault) {
+        BruteChoices choices = new BruteChoices(question.catalog(), question.chassis(), question.brief(), fault);
+        return validSets(question).stream()
+                .mapToInt(set -> choices.choices(set).size())
+                .sum();
+    }
+
     private SortedSet<SortedSet<String>> least(SortedSet<SortedSet<String>> sets, List<SortedSet<String>> validSets) {
         SortedSet<SortedSet<String>> out = ModSetOrder.sets();
         for (SortedSet<String> set : sets) {

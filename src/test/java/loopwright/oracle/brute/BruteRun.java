@@ -56,7 +56,7 @@ final class BruteRun {
     }
 
     SortedMap<String, SortedSet<SortedSet<String>>> fits() {
-        BruteChoices choices = new BruteChoices(question.catalog(), question.chassis(), question.brief());
+        BruteChoices choices = new BruteChoices(question.catalog(), question.chassis(), question.brief(), fault);
         for (SortedSet<String> set : validSets) {
             List<BruteWorld> worlds = new ArrayList<>();
             for (List<BruteBody> bodies : choices.worlds(set)) {

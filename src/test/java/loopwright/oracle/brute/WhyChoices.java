@@ -26,6 +26,7 @@ final class WhyChoices {
     private final List<WhyWish.PartFor> wishes;
     private final WhyFacts facts;
     private final int mostOutside;
+    private final BruteElectric electric;
     private final List<Drive> drives = new ArrayList<>();
     private final List<Filled> all = new ArrayList<>();
     private final List<Role> roles;
@@ -48,6 +49,8 @@ final class WhyChoices {
                 .toList();
         this.facts = facts;
         this.mostOutside = fault == WhyFault.TWO_ROLES ? 2 : 1;
+        Fault forgotten = fault == WhyFault.TWELVE_VOLT_FORGOTTEN ? Fault.TWELVE_VOLT_IGNORED : Fault.NONE;
+        this.electric = new BruteElectric(question.catalog(), question.brief(), forgotten);
         Wanted want = question.brief().parts();
         LoopWish loop = question.brief().loop();
         want.drives().forEach(id -> drives.add(question.catalog().part(Drive.class, id)));
@@ -121,9 +124,7 @@ final class WhyChoices {
     private Broken together(Filled f) {
         Board board = f.the("board", Board.class);
         Processor processor = f.the("processor", Processor.class);
-        GraphicsCard card = f.the("card", GraphicsCard.class);
         Memory memory = f.the("memory", Memory.class);
-        Supply.Output out = f.the("supply", Supply.class).output();
         Map<String, Boolean> rules = new LinkedHashMap<>();
         long onBoard =
                 drives.stream().filter(d -> d.form() == Drive.DriveForm.M2).count();
@@ -142,32 +143,15 @@ final class WhyChoices {
                 "parts.drive-ports",
                 onBoard <= board.electric().m2Sockets()
                         && sata <= board.electric().sataPorts());
-        rules.put(
-                "electric.processor-plugs",
-                out.processorPlugs() >= processor.heat().processorPlugs());
-        rules.put(
-                "electric.card-plugs",
-                out.cardEightPinPlugs() >= card.power().eightPinPlugs()
-                        && out.cardSixteenPinPlugs() >= card.power().sixteenPinPlugs());
-        rules.put("electric.drive-plugs", out.sataPlugs() >= sata);
-        rules.put("electric.load", carries(f));
         Broken broken = Broken.NOTHING;
         for (Map.Entry<String, Boolean> rule : rules.entrySet()) {
             broken = rule.getValue() ? broken : broken.or(facts.fact("parts:" + rule.getKey()));
         }
-        return broken;
-    }
-
-    private boolean carries(Filled f) {
-        long load = BruteChoices.mW(f.the("processor", Processor.class).heat().worstW())
-                + BruteChoices.mW(f.the("card", GraphicsCard.class).power().worstW())
-                + BruteChoices.mW(f.the("board", Board.class).electric().heatW())
-                + BruteChoices.mW(f.the("pump", Pump.class).electric().powerW())
-                + BruteChoices.mW(question.catalog().practice().heat().miscHeatW());
-        for (Drive drive : drives) {
-            load += BruteChoices.mW(drive.heatW());
+        BruteElectric.Asking asking = new BruteElectric.Asking(
+                board, processor, f.the("card", GraphicsCard.class), f.the("pump", Pump.class));
+        for (String rule : electric.broken(asking, f.the("supply", Supply.class))) {
+            broken = broken.or(facts.fact("parts:" + rule));
         }
-        long rated = BruteChoices.mW(f.the("supply", Supply.class).output().ratedW());
-        return rated * 100 >= load * (100 + question.brief().terms().supplyHeadroomPercent());
+        return broken;
     }
 }

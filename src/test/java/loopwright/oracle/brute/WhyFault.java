@@ -17,5 +17,7 @@ public enum WhyFault {
     /** Stacks never meet each other. */
     STACKS_NEVER_MEET,
     /** A part that has no place is nothing that is broken. */
-    PLACE_IGNORED
+    PLACE_IGNORED,
+    /** 12 V is never too little. */
+    TWELVE_VOLT_FORGOTTEN
 }

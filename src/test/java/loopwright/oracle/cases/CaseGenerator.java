@@ -182,7 +182,8 @@ public final class CaseGenerator {
                 new Chassis("chassis-g", "chassis-g", Optional.empty(), CaseParts.BUY, shell, all, built, mods);
         Catalog catalog = plusMinus.of(parts.catalog(chassis));
         Brief brief = CaseBrief.draw(dice, parts, mods, plusMinus.refusesTight());
-        return new OracleCase(seed, catalog, catalog.chassis(chassis.id()), brief);
+        Catalog powered = new CaseElectric(seed).of(catalog, brief);
+        return new OracleCase(seed, powered, powered.chassis(chassis.id()), brief);
     }
 
     /** Fixes the zone's size and the centres from the reference stack. */

@@ -47,10 +47,12 @@ public final class RankCases {
                 .forEach(parts::offer);
         parts.tubesAndCoolants();
         parts.all().forEach(p -> all.put(p.id(), p));
+        RankLoop loop = new RankLoop(seed);
+        loop.into(all);
         all.put(chassis.id(), chassis);
         Practice practice = physics.practice(base.catalog().practice());
         Catalog catalog = new Catalog("generated", "EUR", all, base.catalog().standards(), practice);
-        return new OracleCase(seed, catalog, chassis, brief(physics));
+        return new OracleCase(seed, catalog, chassis, loop.wished(brief(physics)));
     }
 
     private Chassis chassis() {

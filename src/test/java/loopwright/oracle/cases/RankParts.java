@@ -56,7 +56,18 @@ final class RankParts {
             repeat(n -> add(n, pump(pump, n)));
         } else if (part instanceof Supply s) {
             all.add(new Supply(
-                    s.id(), s.id(), s.variantOf(), buy(dice), s.form(), s.body(), s.plugRoomMm(), output(s.output())));
+                    s.id(),
+                    s.id(),
+                    s.variantOf(),
+                    buy(dice),
+                    s.form(),
+                    s.body(),
+                    s.plugRoomMm(),
+                    output(s.output()),
+                    s.rails(),
+                    s.cables(),
+                    List.of(),
+                    s.massG()));
         } else if (part instanceof Processor p) {
             all.add(processor(p, 0));
             if (another(20)) {
@@ -162,7 +173,8 @@ final class RankParts {
     }
 
     private Processor processor(Processor was, int n) {
-        Processor.Heat heat = new Processor.Heat(60, dice.oneOf(List.of(40, 80, 100)), 1);
+        Processor.Heat heat = new Processor.Heat(
+                60, dice.oneOf(List.of(40, 80, 100)), was.heat().processorPlugs());
         return new Processor(
                 id(was, n),
                 id(was, n),
@@ -170,7 +182,8 @@ final class RankParts {
                 buy(dice),
                 was.socket(),
                 heat,
-                n == 0 ? was.performance() : dice.oneOf(List.of(40, 60)));
+                n == 0 ? was.performance() : dice.oneOf(List.of(40, 60)),
+                was.electric());
     }
 
     private GraphicsCard wet(GraphicsCard was) {
@@ -183,8 +196,16 @@ final class RankParts {
                 buy(dice),
                 GraphicsCard.Cooling.BLOCK,
                 was.body(),
-                new GraphicsCard.Power(80, dice.oneOf(List.of(60, 90)), 1, 0, Optional.of(flow)),
-                was.performance());
+                new GraphicsCard.Power(
+                        80,
+                        dice.oneOf(List.of(60, 90)),
+                        was.power().eightPinPlugs(),
+                        was.power().sixteenPinPlugs(),
+                        Optional.of(flow)),
+                was.performance(),
+                was.electric(),
+                was.ports(),
+                was.massG());
     }
 
     void tubesAndCoolants() {

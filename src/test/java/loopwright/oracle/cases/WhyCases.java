@@ -51,7 +51,8 @@ public final class WhyCases {
         this.base = CaseGenerator.generate(seed, CaseGenerator.Mode.TINY);
         this.chassis = smaller();
         TreeMap<String, Part> parts = new TreeMap<>(base.catalog().parts());
-        for (Part part : new WhyParts(random, base.catalog()).drawn()) {
+        List<Part> besides = new WhyParts(random, base.catalog()).drawn();
+        for (Part part : new CaseElectric(seed + 1).besides(besides, base.catalog(), base.brief())) {
             parts.put(part.id(), part);
         }
         parts.put(chassis.id(), chassis);

@@ -1,7 +1,5 @@
 package loopwright.oracle.choco;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -220,9 +218,7 @@ final class CChoice {
             List<Pump> pumps,
             List<Drive> drives) {
         List<int[]> rows = new ArrayList<>();
-        long sata = drives.stream().filter(d -> d.form() != Drive.DriveForm.M2).count();
-        long always = milli(catalog.practice().heat().miscHeatW())
-                + drives.stream().mapToLong(d -> milli(d.heatW())).sum();
+        CElectric electric = new CElectric(catalog, brief, drives);
         int[] sizes = {boards.size(), processors.size(), cards.size(), supplies.size(), pumps.size()};
         int combinations = IntStream.of(sizes).reduce(1, (a, b) -> a * b);
         for (int n = 0; n < combinations; n++) {
@@ -232,31 +228,16 @@ final class CChoice {
                 at[i] = rest % sizes[i];
                 rest /= sizes[i];
             }
-            GraphicsCard.Power card = cards.get(at[2]).power();
-            Processor.Heat processor = processors.get(at[1]).heat();
-            Supply.Output out = supplies.get(at[3]).output();
-            long load = always
-                    + milli(boards.get(at[0]).electric().heatW())
-                    + milli(processor.worstW())
-                    + milli(card.worstW())
-                    + milli(pumps.get(at[4]).electric().powerW());
-            boolean enough = 100 * milli(out.ratedW()) >= (100L + brief.terms().supplyHeadroomPercent()) * load;
-            boolean plugs = out.processorPlugs() >= processor.processorPlugs()
-                    && out.cardEightPinPlugs() >= card.eightPinPlugs()
-                    && out.cardSixteenPinPlugs() >= card.sixteenPinPlugs()
-                    && out.sataPlugs() >= sata;
-            if (enough && plugs) {
+            if (electric.feeds(
+                    supplies.get(at[3]),
+                    boards.get(at[0]),
+                    processors.get(at[1]),
+                    cards.get(at[2]),
+                    pumps.get(at[4]))) {
                 rows.add(at);
             }
         }
         table(vars, rows);
-    }
-
-    private static long milli(double watts) {
-        return new BigDecimal(Double.toString(watts))
-                .multiply(BigDecimal.valueOf(1000))
-                .setScale(0, RoundingMode.HALF_UP)
-                .longValue();
     }
 
     private CBody onBoard(BoolVar... when) {

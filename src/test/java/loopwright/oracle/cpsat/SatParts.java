@@ -1,7 +1,5 @@
 package loopwright.oracle.cpsat;
 
-import com.google.ortools.sat.LinearExpr;
-import com.google.ortools.sat.LinearExprBuilder;
 import com.google.ortools.sat.Literal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -10,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
 import java.util.function.ToIntFunction;
 import loopwright.catalog.Catalog;
 import loopwright.catalog.basis.Pose;
@@ -99,29 +96,7 @@ final class SatParts {
             blocks.forEach((k, x) -> block(b, k, add(on, x)));
             cards.forEach((c, x) -> card(b, c, add(on, x)));
         });
-        supplies.forEach((s, on) -> {
-            if (s.output().sataPlugs() < cabled.size()) {
-                facts.rule(List.of(on), List.of());
-            }
-            forbid(on, processors, p -> p.heat().processorPlugs() > s.output().processorPlugs());
-            forbid(
-                    on,
-                    cards,
-                    c -> c.power().eightPinPlugs() > s.output().cardEightPinPlugs()
-                            || c.power().sixteenPinPlugs() > s.output().cardSixteenPinPlugs());
-        });
-        LinearExprBuilder spare = LinearExpr.newBuilder();
-        long factor = 100L + brief.terms().supplyHeadroomPercent();
-        term(spare, supplies, s -> s.output().ratedW(), 100);
-        term(spare, processors, p -> p.heat().worstW(), -factor);
-        term(spare, cards, c -> c.power().worstW(), -factor);
-        term(spare, boards, b -> b.electric().heatW(), -factor);
-        term(spare, pumps, p -> p.electric().powerW(), -factor);
-        long fixed = milliwatts(catalog.practice().heat().miscHeatW());
-        for (Drive d : drives) {
-            fixed += milliwatts(d.heatW());
-        }
-        facts.model.addGreaterOrEqual(spare, factor * fixed);
+        new SatElectric(facts, catalog, brief, drives).post(boards, processors, cards, pumps, supplies);
         supplies.forEach((s, on) -> somewhere(on, Place.Holds.valueOf(s.form().name()), s.body(), s.plugRoomMm()));
         cabled.forEach(d -> somewhere(facts.yes(), Place.Holds.valueOf(d.form().name()), d.body(), d.plugRoomMm()));
         List<Literal> alone = new ArrayList<>();
@@ -176,14 +151,6 @@ final class SatParts {
                 facts.rule(List.of(with, on), List.of());
             }
         });
-    }
-
-    private static long milliwatts(double watts) {
-        return Math.floorDiv(Math.round(watts * 10_000) + 5, 10);
-    }
-
-    private static <P> void term(LinearExprBuilder sum, Map<P, Literal> role, ToDoubleFunction<P> watts, long factor) {
-        role.forEach((part, on) -> sum.addTerm(on, factor * milliwatts(watts.applyAsDouble(part))));
     }
 
     private static int off(Dimension dimension) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import loopwright.catalog.part.Fan;
+import loopwright.catalog.part.Radiator;
 import loopwright.loop.Duty;
 import loopwright.loop.Machine;
 import loopwright.loop.Sound;
@@ -15,11 +16,13 @@ import loopwright.oracle.brute.BruteHung;
 /**
  * Real parts on a mount that blow some way.
  *
- * @param cents of radiator and fans
+ * @param cents of radiator, its fittings, and fans
  * @param mounts what the physics is asked about, by its number, duty by duty
  * @param soundMillionths of all its fans, duty by duty
+ * @param metal of the radiator; none where there is no radiator
  */
-record BruteBlower(long cents, int leadDays, List<Integer> mounts, List<Long> soundMillionths) {
+record BruteBlower(
+        long cents, int leadDays, List<Integer> mounts, List<Long> soundMillionths, Optional<Radiator.Metal> metal) {
 
     /** What a core adds to the sound of a fan, dB. */
     private static final double RADIATOR_DB = 3;
@@ -42,14 +45,15 @@ record BruteBlower(long cents, int leadDays, List<Integer> mounts, List<Long> so
             Optional<Machine.RadiatorAt> radiator,
             AirDirection direction) {}
 
-    static BruteBlower of(Hung at, List<Integer> dutiesPercent, BruteThermal thermal, RankFault fault) {
+    static BruteBlower of(
+            Hung at, List<Integer> dutiesPercent, BruteThermal thermal, long fittingsCents, RankFault fault) {
         int row = at.hung().pattern().fans();
         int layers = at.hung().fanLayers();
         long count = (long) row * layers;
         long cents = count * at.fan().buy().priceCents();
         int lead = at.fan().buy().leadDays();
         if (at.radiator().isPresent()) {
-            cents += at.radiator().get().radiator().buy().priceCents();
+            cents += at.radiator().get().radiator().buy().priceCents() + fittingsCents;
             lead = Math.max(lead, at.radiator().get().radiator().buy().leadDays());
         }
         double addedDB = fault == RankFault.FANS_SOUND_ALONE ? 0 : addedDB(at);
@@ -63,7 +67,12 @@ record BruteBlower(long cents, int leadDays, List<Integer> mounts, List<Long> so
             SoundPower one = SoundPower.ofDBA(Sound.levelDBA(at.fan(), duty) + addedDB);
             sounds.add(count * one.millionths());
         }
-        return new BruteBlower(cents, lead, List.copyOf(mounts), List.copyOf(sounds));
+        return new BruteBlower(
+                cents,
+                lead,
+                List.copyOf(mounts),
+                List.copyOf(sounds),
+                at.radiator().map(r -> r.radiator().ports().metal()));
     }
 
     private static double addedDB(Hung at) {

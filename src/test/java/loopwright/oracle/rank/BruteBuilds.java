@@ -2,6 +2,7 @@ package loopwright.oracle.rank;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +10,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import loopwright.catalog.brief.Terms;
+import loopwright.catalog.part.Radiator;
 import loopwright.loop.Machine;
 import loopwright.loop.air.AirDirection;
 import loopwright.oracle.OracleCase;
@@ -26,6 +28,7 @@ final class BruteBuilds {
     private final Terms terms;
     private final BruteLimits limits;
     private final BruteBill bill;
+    private final long fittingsCents;
     private final List<Integer> duties;
     private final Map<Ask, List<BruteBlower>> blowers = new HashMap<>();
 
@@ -39,6 +42,8 @@ final class BruteBuilds {
         this.terms = question.brief().terms();
         this.limits = new BruteLimits(question.brief().limits());
         this.bill = BruteBill.of(fits.mods(), question.catalog(), terms);
+        this.fittingsCents =
+                BruteFittings.of(question, BruteCore.tube(question), fault).radiatorCents();
         this.duties = IntStream.iterate(100, d -> d > 0, d -> d - terms.dutyStepPercent())
                 .boxed()
                 .toList();
@@ -105,7 +110,7 @@ final class BruteBuilds {
         for (BruteHung.Real one : real) {
             BruteBlower.Hung at = new BruteBlower.Hung(
                     hung, one.fan(), meets, one.radiator().map(r -> air.hung(hung.mount(), r)), ask.direction());
-            out.add(BruteBlower.of(at, duties, thermal, fault));
+            out.add(BruteBlower.of(at, duties, thermal, fittingsCents, fault));
         }
         return out;
     }
@@ -129,6 +134,9 @@ final class BruteBuilds {
             sounds.add(sound);
         }
         for (BruteCore core : task.cores()) {
+            if (!isOneMetal(core, sofar.picked())) {
+                continue;
+            }
             int loop = thermal.loop(core.loop());
             List<BruteFigures> feasible = new ArrayList<>();
             for (int i = 0; i < airs.size(); i++) {
@@ -143,6 +151,12 @@ final class BruteBuilds {
             }
             kept.keep(task.layout(), feasible);
         }
+    }
+
+    private boolean isOneMetal(BruteCore core, List<BruteBlower> picked) {
+        Set<Radiator.Metal> metals = EnumSet.copyOf(core.metals());
+        picked.forEach(b -> b.metal().ifPresent(metals::add));
+        return metals.size() == 1 || fault == RankFault.METALS_IGNORED;
     }
 
     private void addIfKept(BruteFigures figures, List<BruteFigures> feasible) {

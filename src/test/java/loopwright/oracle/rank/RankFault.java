@@ -55,5 +55,31 @@ enum RankFault {
     /** Radiators and panels add nothing to the sound of fans. */
     FANS_SOUND_ALONE,
     /** Only the cheapest parts of each room are looked at. */
-    CHEAPEST_PARTS_ONLY
+    CHEAPEST_PARTS_ONLY,
+    /** Copper and aluminium may share a loop. */
+    METALS_IGNORED,
+    /** What a card's block is made of is not looked at. */
+    CARD_BLOCK_OF_ANY_METAL,
+    /** A supply's fan makes no sound. */
+    SUPPLIES_ARE_SILENT,
+    /** A supply is always as loud as under full load. */
+    SUPPLIES_AT_FULL_LOAD,
+    /** Between two points a supply is as loud as at the nearer one. */
+    NEAREST_NOISE_POINT,
+    /** Fittings are forgotten. */
+    NO_FITTINGS,
+    /** A reservoir of its own wants no fittings. */
+    NO_FITTINGS_AT_RESERVOIRS,
+    /** A reservoir of its own wants elbows too. */
+    ELBOWS_AT_RESERVOIRS,
+    /** Every straight fitting takes every tube. */
+    FITTINGS_TAKE_ANY_TUBE,
+    /** Elbows of aluminium are as good as others. */
+    ALUMINIUM_ELBOWS,
+    /** Zinc in the coolant is no matter. */
+    ZINC_TAKEN,
+    /** The brief's choice of fittings is not looked at. */
+    ANY_FITTINGS,
+    /** Fittings are always there. */
+    FITTINGS_AT_ONCE
 }

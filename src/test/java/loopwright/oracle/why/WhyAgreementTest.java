@@ -95,7 +95,16 @@ class WhyAgreementTest {
                 "outside",
                 "known",
                 "clear",
-                "clear of two stacks")) {
+                "clear of two stacks",
+                "electric.twelve-volt",
+                "electric.low-rails",
+                "electric.surge",
+                "electric.surge-reserve",
+                "electric.processor-plugs",
+                "electric.board-processor-plugs",
+                "electric.card-plugs",
+                "electric.card-coding",
+                "electric.card-cables")) {
             assertThat(census.of(kind)).as("%s in %s", kind, census).isPositive();
         }
     }

@@ -17,6 +17,7 @@ final class WhyCensus {
             for (String fact : correction) {
                 boolean joint = fact.startsWith("clear:stack:") && fact.lastIndexOf(":stack:") > "clear:".length();
                 kinds.add(fact.split(":", 2)[0] + (joint ? " of two stacks" : ""));
+                kinds.add(fact.startsWith("parts:electric.") ? fact.substring("parts:".length()) : "cases");
                 kinds.add(fact.equals("choice:fans") ? "choice of fans" : "cases");
             }
         }
