@@ -42,6 +42,11 @@ public record Practice(
                 Optional.empty());
     }
 
+    /** The same with its own numbers for electrics. */
+    public Practice withElectric(Optional<PracticeElectric> own) {
+        return new Practice(room, air, heat, loop, core, measuring, own, cabling, plumbing, materials, carrying);
+    }
+
     /** What electrics are planned with: its own numbers, else the usual ones. */
     public PracticeElectric plannedElectric() {
         return electric.orElse(PracticeElectric.USUAL);

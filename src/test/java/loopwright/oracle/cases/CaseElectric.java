@@ -63,9 +63,7 @@ final class CaseElectric {
         was.all(Processor.class).forEach(p -> parts.put(p.id(), processor(p)));
         was.all(Board.class).forEach(b -> parts.put(b.id(), board(b)));
         was.all(GraphicsCard.class).forEach(c -> parts.put(c.id(), card(c)));
-        Practice p = was.practice();
-        Practice practice =
-                new Practice(p.room(), p.air(), p.heat(), p.loop(), p.core(), p.measuring(), Optional.of(usual));
+        Practice practice = was.practice().withElectric(Optional.of(usual));
         Catalog asking = new Catalog(was.version(), was.currency(), parts, was.standards(), practice);
         CaseLoad load = CaseLoad.of(asking, brief);
         List<Supply> supplies = was.all(Supply.class);

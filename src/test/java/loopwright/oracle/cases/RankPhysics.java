@@ -40,7 +40,7 @@ final class RankPhysics {
                 85,
                 new Practice.BlockStep(4, 0.25, 0.5));
         Practice.Loop loop = new Practice.Loop(dice.between(0, 2), 0.0015, dice.oneOf(List.of(60, 100)));
-        return new Practice(was.room(), air, heat, loop, was.core(), was.measuring(), was.electric());
+        return new Practice(was.room(), air, heat, loop, was.core(), was.measuring()).withElectric(was.electric());
     }
 
     Optional<BriefLimits.HeatLimits> limits() {
