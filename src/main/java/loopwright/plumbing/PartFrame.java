@@ -36,9 +36,9 @@ record PartFrame(Solid box, Heading length, Heading width, Heading height) {
                 part,
                 port.id(),
                 at(
-                        port.lengthMm().valueHmm(),
-                        port.widthMm().valueHmm(),
-                        port.heightMm().valueHmm()),
+                        port.alongMm().valueHmm(),
+                        port.acrossMm().valueHmm(),
+                        port.overMm().valueHmm()),
                 heading(port.looks()),
                 port.way(),
                 false);

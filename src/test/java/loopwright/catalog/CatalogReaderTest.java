@@ -19,7 +19,7 @@ class CatalogReaderTest {
     void readsOneOfEverything(@TempDir Path folder) {
         TinyCatalog tiny = TinyCatalog.in(folder);
         Catalog catalog = CatalogReader.read(tiny.folder());
-        assertThat(catalog.parts()).hasSize(17);
+        assertThat(catalog.parts()).hasSize(18);
         assertThat(catalog.currency()).isEqualTo("EUR");
         assertThat(catalog.version()).matches("[0-9a-f]{12}");
         Radiator radiator = catalog.part(Radiator.class, "r-140");

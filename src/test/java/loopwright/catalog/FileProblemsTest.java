@@ -120,7 +120,7 @@ class FileProblemsTest {
     void namesTheNearestField(String line, String field, String hint) {
         assertThat(with("height_mm: 34", line))
                 .containsExactly("f.yaml:8:5: memory \"k-1\": " + field + ": found an unknown field, allowed id, title,"
-                        + " variant_of, buy, generation, height_mm, modules, capacity_GB. " + hint);
+                        + " variant_of, buy, generation, height_mm, modules, capacity_GB, mass_g. " + hint);
     }
 
     @Test
@@ -205,7 +205,7 @@ class FileProblemsTest {
         assertThat(problemsOf(HEAD + text + SOUND.replace("id: k-1", "id: k-2").replace("34", ".inf")))
                 .containsExactly(
                         "f.yaml:5:5: memory \"k-1\": titel: found an unknown field, allowed id, title, variant_of, buy,"
-                                + " generation, height_mm, modules, capacity_GB. Maybe title?",
+                                + " generation, height_mm, modules, capacity_GB, mass_g. Maybe title?",
                         "f.yaml:6:24: memory \"k-1\": buy.price_cents: found -1, allowed 0 to 10000000. It is in cents.",
                         "f.yaml:7:17: memory \"k-1\": generation: found 5, allowed a text. Put it in quotes.",
                         "f.yaml:8:17: memory \"k-1\": height_mm.value_mm: found nothing, allowed a number of mm. The"

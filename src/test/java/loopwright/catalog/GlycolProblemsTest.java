@@ -43,7 +43,7 @@ class GlycolProblemsTest {
                 .containsExactly(coolant(
                         "4:95",
                         "glycol_percent: found an unknown field, allowed id, title, variant_of, buy, base,"
-                                + " glycol_mass_percent, glycol_volume_percent, inhibited, change_months."
+                                + " glycol_mass_percent, glycol_volume_percent, inhibited, change_months, additives."
                                 + " Say mass or volume: glycol_mass_percent or glycol_volume_percent."));
     }
 

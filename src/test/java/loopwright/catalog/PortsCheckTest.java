@@ -16,7 +16,7 @@ class PortsCheckTest {
         return "      - {id: " + id + ", " + at + ", looks: " + looks + ", way: " + way + "}\n";
     }
 
-    private static final String SOUND = port("a", "length_mm: 60, width_mm: 20, height_mm: 10", "length-high", "in");
+    private static final String SOUND = port("a", "along_mm: 60, across_mm: 20, over_mm: 10", "length-high", "in");
 
     private static List<String> with(Path folder, String ports) {
         return CheckAcrossItemsTest.broken(
@@ -25,30 +25,30 @@ class PortsCheckTest {
 
     @Test
     void soundPortsPass(@TempDir Path folder) {
-        String ports = SOUND + port("b", "length_mm: 0, width_mm: 20, height_mm: 10", "length-low", "out");
+        String ports = SOUND + port("b", "along_mm: 0, across_mm: 20, over_mm: 10", "length-low", "out");
         assertThat(with(folder, ports)).isEmpty();
     }
 
     @Test
     void aPortLiesInTheFaceItLooksOutOf(@TempDir Path folder) {
-        String ports = SOUND + port("b", "length_mm: 59, width_mm: 20, height_mm: 10", "length-high", "out");
+        String ports = SOUND + port("b", "along_mm: 59, across_mm: 20, over_mm: 10", "length-high", "out");
         assertThat(with(folder, ports))
                 .containsExactly(
-                        FILE + ":12:28: reservoir \"t-1\": ports[1].length_mm: found 59.0, allowed 60.0, where the"
+                        FILE + ":12:27: reservoir \"t-1\": ports[1].along_mm: found 59.0, allowed 60.0, where the"
                                 + " face it looks out of lies");
     }
 
     @Test
     void aPortIsOnTheBody(@TempDir Path folder) {
-        String ports = SOUND + port("b", "length_mm: 60, width_mm: 61, height_mm: 10", "length-high", "out");
+        String ports = SOUND + port("b", "along_mm: 60, across_mm: 61, over_mm: 10", "length-high", "out");
         assertThat(with(folder, ports))
                 .containsExactly(
-                        FILE + ":12:42: reservoir \"t-1\": ports[1].width_mm: found 61.0, allowed 0 to 60.0, the body");
+                        FILE + ":12:42: reservoir \"t-1\": ports[1].across_mm: found 61.0, allowed 0 to 60.0, the body");
     }
 
     @Test
     void coolantGoesThrough(@TempDir Path folder) {
-        String ports = SOUND + port("b", "length_mm: 60, width_mm: 40, height_mm: 10", "length-high", "in");
+        String ports = SOUND + port("b", "along_mm: 60, across_mm: 40, over_mm: 10", "length-high", "in");
         assertThat(with(folder, ports))
                 .containsExactly(
                         FILE + ":11:7: reservoir \"t-1\": ports: found no port in with another port out, allowed at"
@@ -57,7 +57,7 @@ class PortsCheckTest {
 
     @Test
     void idsOfPortsAreTheirOwn(@TempDir Path folder) {
-        String ports = SOUND + port("a", "length_mm: 60, width_mm: 40, height_mm: 10", "length-high", "out");
+        String ports = SOUND + port("a", "along_mm: 60, across_mm: 40, over_mm: 10", "length-high", "out");
         assertThat(with(folder, ports))
                 .containsExactly(
                         FILE + ":12:14: reservoir \"t-1\": ports[1].id: found a, allowed ids of their own for a"
@@ -66,10 +66,10 @@ class PortsCheckTest {
 
     @Test
     void theFillCapLiesInItsFaceToo(@TempDir Path folder) {
-        String fill = "    fill: {id: cap, length_mm: 30, width_mm: 30, height_mm: 140, looks: height-high, way: in}";
+        String fill = "    fill: {id: cap, along_mm: 30, across_mm: 30, over_mm: 140, looks: height-high, way: in}";
         assertThat(CheckAcrossItemsTest.broken(folder, FILE, "    port_room_mm: 30", "    port_room_mm: 30\n" + fill))
                 .containsExactly(
-                        FILE + ":10:61: reservoir \"t-1\": fill.height_mm: found 140.0, allowed 150.0, where the"
+                        FILE + ":10:59: reservoir \"t-1\": fill.over_mm: found 140.0, allowed 150.0, where the"
                                 + " face it looks out of lies");
     }
 }

@@ -74,9 +74,9 @@ final class PortsAreOnTheirFace implements Check {
     }
 
     private static void onFace(Item item, String path, SizeMm body, PartPort port, Problems problems) {
-        Dimension[] at = {port.lengthMm(), port.widthMm(), port.heightMm()};
+        Dimension[] at = {port.alongMm(), port.acrossMm(), port.overMm()};
         Dimension[] size = {body.lengthMm(), body.widthMm(), body.heightMm()};
-        String[] fields = {"length_mm", "width_mm", "height_mm"};
+        String[] fields = {"along_mm", "across_mm", "over_mm"};
         for (int axis = 0; axis < at.length; axis++) {
             if (at[axis].isUnknown() || size[axis].isUnknown()) {
                 continue;
