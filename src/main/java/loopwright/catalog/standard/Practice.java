@@ -8,7 +8,13 @@ import loopwright.quantity.Dimension;
 import loopwright.quantity.Hundredths;
 
 /** The trade's allowances; common practice, no published source. */
-public record Practice(Room room, Air air, Heat heat, Loop loop, Core core, Measuring measuring) {
+public record Practice(
+        Room room, Air air, Heat heat, Loop loop, Core core, Measuring measuring, Optional<Cutting> cutting) {
+
+    /** A practice that says nothing of cutting. */
+    public Practice(Room room, Air air, Heat heat, Loop loop, Core core, Measuring measuring) {
+        this(room, air, heat, loop, core, measuring, Optional.empty());
+    }
 
     /** A practice that says nothing of measuring. */
     public Practice(Room room, Air air, Heat heat, Loop loop, Core core) {
@@ -163,9 +169,7 @@ public record Practice(Room room, Air air, Heat heat, Loop loop, Core core, Meas
      * @param highH when it does not
      */
     public record ClashHours(
-            Stage stage,
-            @Limits(min = 0, max = 200) double lowH,
-            @Limits(min = 0, max = 200) double highH) {
+            Stage stage, @Limits(min = 0, max = 200) double lowH, @Limits(min = 0, max = 200) double highH) {
         /** Refuses a band that runs backwards. */
         public ClashHours {
             if (!(lowH <= highH)) {

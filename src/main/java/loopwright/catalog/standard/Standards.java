@@ -2,6 +2,7 @@ package loopwright.catalog.standard;
 
 import java.util.List;
 import loopwright.catalog.basis.Limits;
+import loopwright.catalog.chassis.Panel;
 import loopwright.catalog.part.Board.BoardForm;
 import loopwright.catalog.part.Drive.DriveForm;
 import loopwright.catalog.part.ScrewThread;
@@ -14,7 +15,22 @@ public record Standards(
         List<SupplyFace> supplies,
         List<DriveBody> drives,
         List<FanPattern> fans,
-        List<ThreadRow> threads) {
+        List<ThreadRow> threads,
+        List<Expansion> expansions) {
+
+    /** Standards that say nothing of what warmth does. */
+    public Standards(
+            List<BoardOutline> boards,
+            List<SupplyFace> supplies,
+            List<DriveBody> drives,
+            List<FanPattern> fans,
+            List<ThreadRow> threads) {
+        this(boards, supplies, drives, fans, threads, List.of());
+    }
+
+    /** How much longer a material gets: micrometres a metre and kelvin. */
+    public record Expansion(
+            Panel.Material material, @Limits(min = 0, max = 300) double expansionUmPerMK, String source) {}
 
     /** A board form: outline and mounting holes from its top-rear corner. */
     public record BoardOutline(
