@@ -20,6 +20,7 @@ public record FieldName(String text, String unit) {
             Map.entry("HPerDay", "h_per_day"),
             Map.entry("KPerW", "K_per_W"),
             Map.entry("WPerMK", "W_per_m_K"),
+            Map.entry("UmPerMK", "um_per_m_K"),
             Map.entry("WPerK", "W_per_K"),
             Map.entry("Percent", "percent"),
             Map.entry("Months", "months"),

@@ -29,6 +29,7 @@ public final class UnitLimits {
             Map.entry("K_per_W", new Range(0, 10, "")),
             Map.entry("W_per_K", new Range(0, 300, "Maybe the sheet gives W at 10 K?")),
             Map.entry("W_per_m_K", new Range(0, 450, "It is a metal's conductivity.")),
+            Map.entry("um_per_m_K", new Range(0, 300, "Micrometres a metre and kelvin: 1e-6 /K.")),
             Map.entry("deg", new Range(0, 360, "")),
             Map.entry("dBA", new Range(0, 100, "")),
             Map.entry("rpm", new Range(0, 10_000, "")),

@@ -3,6 +3,7 @@ package loopwright.catalog.standard;
 import java.util.List;
 import java.util.Optional;
 import loopwright.catalog.basis.Limits;
+import loopwright.catalog.chassis.Panel;
 import loopwright.catalog.part.Board.BoardForm;
 import loopwright.catalog.part.Drive.DriveForm;
 import loopwright.catalog.part.ScrewThread;
@@ -16,17 +17,22 @@ public record Standards(
         List<DriveBody> drives,
         List<FanPattern> fans,
         List<ThreadRow> threads,
-        Optional<StandardElectric> electric) {
+        Optional<StandardElectric> electric,
+        List<Expansion> expansions) {
 
-    /** Standards that say nothing of electrics. */
+    /** Standards that say nothing of electrics and of what warmth does. */
     public Standards(
             List<BoardOutline> boards,
             List<SupplyFace> supplies,
             List<DriveBody> drives,
             List<FanPattern> fans,
             List<ThreadRow> threads) {
-        this(boards, supplies, drives, fans, threads, Optional.empty());
+        this(boards, supplies, drives, fans, threads, Optional.empty(), List.of());
     }
+
+    /** How much longer a material gets: micrometres a metre and kelvin. */
+    public record Expansion(
+            Panel.Material material, @Limits(min = 0, max = 300) double expansionUmPerMK, String source) {}
 
     /** A board form: outline and mounting holes from its top-rear corner. */
     public record BoardOutline(

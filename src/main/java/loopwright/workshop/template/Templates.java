@@ -1,0 +1,132 @@
+package loopwright.workshop.template;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import loopwright.answer.Inspection;
+import loopwright.catalog.chassis.Mod;
+import loopwright.catalog.chassis.Panel;
+import loopwright.catalog.chassis.Wiring;
+import loopwright.catalog.standard.Cutting;
+import loopwright.quantity.Hundredths;
+import loopwright.workshop.drawing.Leaf;
+import loopwright.workshop.drawing.Row;
+
+/**
+ * Every cut and drill template of a build: one for each panel that a mod cuts, and one for each sheet that is made.
+ *
+ * @param panels in the chassis's order
+ * @param inserts insert panels and panes, in the order of the mods
+ * @param nests stock for them, one for each material
+ * @param notes what belongs to no panel
+ */
+public record Templates(
+        Setting.Identity identity,
+        List<PanelTemplate> panels,
+        List<InsertPanel> inserts,
+        SortedMap<Panel.Material, Nest> nests,
+        List<Finding> notes) {
+
+    /** Copies. */
+    public Templates {
+        panels = List.copyOf(panels);
+        inserts = List.copyOf(inserts);
+        nests = java.util.Collections.unmodifiableSortedMap(new TreeMap<>(nests));
+        notes = List.copyOf(notes);
+    }
+
+    /** Of a build, where its witness has everything. */
+    public static Templates of(Inspection inspection) {
+        return of(Setting.of(inspection));
+    }
+
+    /** Of a setting. */
+    public static Templates of(Setting setting) {
+        List<PanelTemplate> panels = new ArrayList<>();
+        for (Panel panel : setting.chassis().shell().panels()) {
+            PanelTemplate.of(setting, panel).ifPresent(panels::add);
+        }
+        List<InsertPanel> inserts = InsertPanel.allOf(setting, panels);
+        return new Templates(setting.identity(), panels, inserts, nests(setting, inserts), notes(setting, panels));
+    }
+
+    private static SortedMap<Panel.Material, Nest> nests(Setting setting, List<InsertPanel> inserts) {
+        SortedMap<Panel.Material, Nest> out = new TreeMap<>();
+        for (Cutting.Stock stock : setting.cutting().stock()) {
+            List<Nest.Piece> pieces = inserts.stream()
+                    .filter(i -> i.material() == stock.material())
+                    .map(i -> new Nest.Piece(
+                            i.id(), i.outline().widthHmm(), i.outline().heightHmm()))
+                    .toList();
+            if (!pieces.isEmpty()) {
+                int saw = Cutting.hmm(setting.cutting().joint().sawMm());
+                out.put(
+                        stock.material(),
+                        Nest.of(Cutting.hmm(stock.lengthMm()), Cutting.hmm(stock.widthMm()), saw, pieces));
+            }
+        }
+        return out;
+    }
+
+    /** Holes for cables that lie in no panel: the tray has no drawing of its own. */
+    private static List<Finding> notes(Setting setting, List<PanelTemplate> panels) {
+        List<Finding> out = new ArrayList<>();
+        for (Mod mod : setting.mods()) {
+            for (Wiring.RoutingHole hole : mod.effect().routingHoles()) {
+                boolean drawn = panels.stream()
+                        .flatMap(p -> p.holes().stream())
+                        .anyMatch(h -> h.tag().purpose() == Hole.Purpose.CABLE
+                                && h.tag().what().equals(hole.title())
+                                && h.tag().mod().equals(mod.id()));
+                if (!drawn) {
+                    out.add(Finding.note("hole " + hole.id() + " (" + hole.title() + ") is in no panel: mark "
+                            + Hundredths.text(hole.longMm().valueHmm()) + " x "
+                            + Hundredths.text(hole.shortMm().valueHmm()) + " mm on the part itself"));
+                }
+            }
+        }
+        return out;
+    }
+
+    /** All templates, panels before inserts. */
+    public List<PanelTemplate> all() {
+        List<PanelTemplate> out = new ArrayList<>(panels);
+        inserts.forEach(i -> out.add(i.template()));
+        return List.copyOf(out);
+    }
+
+    /** What goes on paper: a leaf for each template; what stock the inserts take stands on theirs. */
+    public List<Leaf> leaves() {
+        List<Leaf> out = new ArrayList<>();
+        panels.forEach(p -> out.add(p.leaf()));
+        for (InsertPanel insert : inserts) {
+            Leaf leaf = insert.template().leaf();
+            List<Row> words = new ArrayList<>(leaf.words());
+            words.add(Row.blank());
+            stock(insert.material()).forEach(line -> words.addAll(Row.wrapped(line)));
+            out.add(new Leaf(leaf.title(), leaf.drawing(), words, leaf.cautions()));
+        }
+        return List.copyOf(out);
+    }
+
+    /** How the pieces of a material lie on its stock, in words. */
+    public List<String> stock(Panel.Material material) {
+        Nest nest = nests.get(material);
+        if (nest == null) {
+            return List.of("The practice names no stock of " + PanelTemplate.words(material) + ".");
+        }
+        List<String> out = new ArrayList<>();
+        out.add("Stock: " + nest.sheets() + " of " + PanelTemplate.words(material) + " "
+                + Hundredths.text(nest.lengthHmm()) + " x " + Hundredths.text(nest.widthHmm()) + " mm, waste "
+                + String.format(Locale.ROOT, "%.0f %%", nest.wastePercent()) + ".");
+        nest.laid()
+                .forEach(l -> out.add("- " + l.piece().id() + ": "
+                        + Hundredths.text(l.piece().lengthHmm()) + " x "
+                        + Hundredths.text(l.piece().widthHmm()) + ", sheet " + l.sheet() + ", corner at "
+                        + Hundredths.text(l.xHmm()) + ", " + Hundredths.text(l.yHmm())));
+        nest.tooLarge().forEach(p -> out.add("- " + p.id() + " is larger than the stock: buy a larger sheet"));
+        return out;
+    }
+}
