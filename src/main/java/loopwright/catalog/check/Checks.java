@@ -33,7 +33,10 @@ public final class Checks {
             new CoversStayOnFlat(),
             new GlassStaysWhole(),
             new CutsLeaveWeb(),
-            new KindsSayWhatTheyDo());
+            new KindsSayWhatTheyDo(),
+            new GrillesLieOnMounts(),
+            new ScrewRulesAreWhole(),
+            new PaintSystemsAreWhole());
 
     private Checks() {}
 

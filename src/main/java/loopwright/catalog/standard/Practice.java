@@ -8,7 +8,20 @@ import loopwright.quantity.Dimension;
 import loopwright.quantity.Hundredths;
 
 /** The trade's allowances; common practice, no published source. */
-public record Practice(Room room, Air air, Heat heat, Loop loop, Core core, Measuring measuring) {
+public record Practice(
+        Room room,
+        Air air,
+        Heat heat,
+        Loop loop,
+        Core core,
+        Measuring measuring,
+        Fastening fastening,
+        Finishing finishing) {
+
+    /** A practice that says nothing of screws and paint. */
+    public Practice(Room room, Air air, Heat heat, Loop loop, Core core, Measuring measuring) {
+        this(room, air, heat, loop, core, measuring, Fastening.NOTHING, Finishing.NOTHING);
+    }
 
     /** A practice that says nothing of measuring. */
     public Practice(Room room, Air air, Heat heat, Loop loop, Core core) {
