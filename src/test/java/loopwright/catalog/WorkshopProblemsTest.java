@@ -15,12 +15,15 @@ class WorkshopProblemsTest {
     private static final String PRACTICE = "shared/practice.yaml";
     private static final String BRIEF = "scenarios/brief.yaml";
 
-    private static final String LOOK = "look:\n"
-            + "  colours:\n"
-            + "    - {id: black, title: Black, on: paint, lab: {lightness: 20, green_red: 0, blue_yellow: 0}, gloss: satin}\n"
-            + "    - {id: amber, title: Amber, on: coolant, lab: {lightness: 60, green_red: 20, blue_yellow: 60}, gloss: clear, drops_per_L: 6}\n"
-            + "  matches:\n"
-            + "    - {one: black, other: amber}\n";
+    private static final String LOOK = """
+            look:
+              colours:
+                - {id: black, title: Black, on: paint, lab: {lightness: 20, green_red: 0, blue_yellow: 0}, gloss: satin}
+                - {id: amber, title: Amber, on: coolant, lab: {lightness: 60, green_red: 20, blue_yellow: 60},
+                    gloss: clear, drops_per_L: 6}
+              matches:
+                - {one: black, other: amber}
+            """;
 
     private static TinyCatalog withLook(Path folder, String from, String to) {
         TinyCatalog tiny = TinyCatalog.in(folder);
@@ -142,7 +145,7 @@ class WorkshopProblemsTest {
     void pairsAreOfTwoColoursThatAreThere(@TempDir Path folder) {
         assertThat(problems(withLook(folder, "other: amber", "other: ambre")))
                 .containsExactly(brief(
-                        "33:27",
+                        "34:27",
                         "look.matches[0].other: found \"ambre\", allowed the id of a colour of this brief. Maybe"
                                 + " amber?"));
         assertThat(problems(withLook(folder.resolve("other"), "other: amber", "other: black")))

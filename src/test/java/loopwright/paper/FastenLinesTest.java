@@ -63,11 +63,12 @@ class FastenLinesTest {
 
     @Test
     void aRefusalSaysWhichWasherHelps() {
-        Refused refused = new Refused(
-                Optional.empty(), Optional.of(screw(32)), Optional.of(new Padded(screw(32), 2, 50)));
+        Refused refused =
+                new Refused(Optional.empty(), Optional.of(screw(32)), Optional.of(new Padded(screw(32), 2, 50)));
         assertThat(FastenLines.refusal(set(refused)))
-                .contains("roof radiator: no M3 of stock is 28.4 to 31.4 mm; 32 is 0.6 mm over what is safe; 32 fits with"
-                        + " 2 washers of 0.5 mm under the head.");
+                .contains(
+                        "roof radiator: no M3 of stock is 28.4 to 31.4 mm; 32 is 0.6 mm over what is safe; 32 fits with"
+                                + " 2 washers of 0.5 mm under the head.");
     }
 
     @Test
@@ -87,8 +88,7 @@ class FastenLinesTest {
                         "3.4",
                         "2.4 / 2.4",
                         "panel 1.2 + gasket, squeezed 1 + fan 25"));
-        assertThat(FastenLines.fixedRows(screws))
-                .containsExactly(List.of("board", "4", "6-32 x 6", "NOT IN STOCK."));
+        assertThat(FastenLines.fixedRows(screws)).containsExactly(List.of("board", "4", "6-32 x 6", "NOT IN STOCK."));
         assertThat(FastenLines.of(screws)).allMatch(line -> line.length() <= Lines.WIDTH);
         assertThat(FastenLines.of(screws)).contains("look:  roof radiator: undone, frees fan, radiator");
     }

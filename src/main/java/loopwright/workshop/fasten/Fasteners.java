@@ -46,15 +46,19 @@ public record Fasteners(List<ScrewSet> sets, List<FixedSet> fixed, List<MixUp> m
         List<ScrewSet> sets = new ArrayList<>();
         for (Stack stack : build.stacks()) {
             String mount = stack.frame().mount().id();
-            Optional<Radiator> radiator = Optional.ofNullable(build.parts().get("radiator " + mount))
-                    .map(ids -> catalog.part(Radiator.class, ids.get(0)));
-            Fan fan = catalog.part(Fan.class, build.parts().get("fans " + mount).get(0));
+            Optional<Radiator> radiator =
+                    findFirst(build, "radiator " + mount).map(id -> catalog.part(Radiator.class, id));
+            Fan fan = catalog.part(Fan.class, findFirst(build, "fans " + mount).orElseThrow());
             new StackJoints(in.fitCase(), stack, build.mods(), radiator, fan)
                     .all(painted)
                     .forEach(noted -> sets.add(maker.of(noted.joint(), noted.warnings())));
         }
         List<FixedSet> fixed = FixedScrewSets.of(in, stock);
         return new Fasteners(sets, fixed, MixUps.of(catalog.standards(), sets, fixed), bag(sets, fixed));
+    }
+
+    private static Optional<String> findFirst(Build build, String role) {
+        return build.parts().getOrDefault(role, List.of()).stream().findFirst();
     }
 
     private static Map<String, Integer> bag(List<ScrewSet> sets, List<FixedSet> fixed) {

@@ -42,7 +42,7 @@ final class Stock {
         List<Screw> inside = inside(thread, window);
         if (!inside.isEmpty()) {
             Screw best = nearestMiddle(inside, window);
-            return new Fits(best, inside.stream().filter(s -> s != best).toList());
+            return new Fits(best, inside.stream().filter(s -> !s.equals(best)).toList());
         }
         List<Screw> mine = of(thread);
         Optional<Screw> shorter =

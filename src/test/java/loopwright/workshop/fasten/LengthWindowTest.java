@@ -38,15 +38,25 @@ class LengthWindowTest {
      * @param picks what the trade takes
      * @param bad what it would not
      */
-    record Sample(String name, double[] layersMm, double[] windowMm, double[] inside, double[] picks, double[] bad) {
+    record Sample(
+            String name,
+            List<Double> layersMm,
+            List<Double> windowMm,
+            List<Double> inside,
+            List<Double> picks,
+            List<Double> bad) {
         @Override
         public String toString() {
             return name;
         }
     }
 
-    private static double[] mm(double... all) {
-        return all;
+    private static List<Double> mm(double... all) {
+        return Arrays.stream(all).boxed().toList();
+    }
+
+    private static LengthWindow over(ScrewThread thread, List<Double> layersMm) {
+        return window(thread, layersMm.stream().mapToDouble(l -> l).toArray());
     }
 
     static Stream<Sample> samples() {
@@ -66,18 +76,17 @@ class LengthWindowTest {
     @ParameterizedTest
     @MethodSource("samples")
     void theTradesSamples(Sample sample) {
-        LengthWindow window = window(ScrewThread.M3, sample.layersMm());
-        assertThat(window.leastHmm()).isEqualTo(hmm(sample.windowMm()[0]));
-        assertThat(window.mostHmm()).isEqualTo(hmm(sample.windowMm()[1]));
-        assertThat(Arrays.stream(sample.inside()).mapToInt(l -> hmm(l))).allMatch(window::holds);
-        assertThat(Arrays.stream(sample.bad()).mapToInt(l -> hmm(l))).noneMatch(window::holds);
+        LengthWindow window = over(ScrewThread.M3, sample.layersMm());
+        assertThat(window.leastHmm()).isEqualTo(hmm(sample.windowMm().get(0)));
+        assertThat(window.mostHmm()).isEqualTo(hmm(sample.windowMm().get(1)));
+        assertThat(sample.inside().stream().map(l -> hmm(l))).allMatch(window::holds);
+        assertThat(sample.bad().stream().map(l -> hmm(l))).noneMatch(window::holds);
         Fits fits = (Fits) STOCK.choose(ScrewThread.M3, window);
         assertThat(sample.picks()).contains(Stock.lengthHmm(fits.screw()) / 100.0);
         List<Screw> all = new ArrayList<>(fits.alsoFit());
         all.add(fits.screw());
         assertThat(all.stream().map(s -> Stock.lengthHmm(s) / 100.0))
-                .containsExactlyInAnyOrder(
-                        Arrays.stream(sample.inside()).boxed().toArray(Double[]::new));
+                .containsExactlyInAnyOrderElementsOf(sample.inside());
     }
 
     /** Panel 1.2, gasket 1.0, fan 25: a 35 goes 2.6 past the first tube. */
@@ -103,8 +112,8 @@ class LengthWindowTest {
     /** Rows three to five in 6-32: 1-1/8 in; the row with the guard: 1-1/4 in. */
     @Test
     void theSamplesInInches() {
-        for (double[] layers : List.of(mm(0.5, 1, 25), mm(1.2, 1, 25), mm(25))) {
-            assertThat(window(ScrewThread.UNC_6_32, layers).holds(2858)).isTrue();
+        for (List<Double> layers : List.of(mm(0.5, 1, 25), mm(1.2, 1, 25), mm(25))) {
+            assertThat(over(ScrewThread.UNC_6_32, layers).holds(2858)).isTrue();
         }
         assertThat(window(ScrewThread.UNC_6_32, 2.5, 1, 25).holds(3175)).isTrue();
         assertThat(window(ScrewThread.UNC_6_32, 2.5, 1, 25).holds(2858)).isFalse();

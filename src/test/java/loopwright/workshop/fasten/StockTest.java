@@ -99,7 +99,8 @@ class StockTest {
         }
         int flange = 50 + dice.nextInt(400);
         int behind = dice.nextInt(900);
-        SeatMaterial material = SeatMaterial.values()[dice.nextInt(SeatMaterial.values().length)];
+        List<SeatMaterial> materials = List.of(SeatMaterial.values());
+        SeatMaterial material = materials.get(dice.nextInt(materials.size()));
         ThreadSeat seat = new ThreadSeat(ScrewThread.M3, material, mm(flange / 100.0), mm(behind / 100.0), "tube");
         LengthWindow window = LengthWindow.of(layers, seat, row(ScrewThread.M3), PRACTICE);
         int sum = layers.stream().mapToInt(Clamped::thicknessHmm).sum();
