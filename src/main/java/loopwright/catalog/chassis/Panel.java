@@ -15,7 +15,23 @@ public record Panel(
         @Limits(min = 0.4, max = 8) Dimension thicknessMm,
         Material material,
         Patch flat,
-        Features features) {
+        Features features,
+        Optional<Coat> coat) {
+
+    /** A panel that says nothing of its coat. */
+    public Panel(String id, Face face, Dimension thicknessMm, Material material, Patch flat, Features features) {
+        this(id, face, thicknessMm, material, flat, features, Optional.empty());
+    }
+
+    /** What it is coated with as delivered. */
+    public enum Coat {
+        /** Nothing. */
+        BARE,
+        /** Paint or powder. */
+        PAINTED,
+        /** A soft, rubbery coat that no paint holds on. */
+        SOFT_TOUCH
+    }
 
     /** What it is made of. */
     public enum Material {

@@ -67,6 +67,7 @@ public final class BriefCheck {
         brief.loop()
                 .fittings()
                 .ifPresent(c -> reference(TubeFitting.class).checkAll("loop.fittings.any_of", c.anyOf()));
+        brief.look().ifPresent(new LookCheck(item, problems)::check);
         new FittingsTakeTube(item, parts, problems).check(brief);
         new RolesGoTogether(item, problems).check(role -> candidates(role, brief));
     }

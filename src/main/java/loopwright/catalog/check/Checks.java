@@ -45,7 +45,10 @@ public final class Checks {
             new HolesLieInSheets(),
             new ParkingLiesInside(),
             new DriveScrewsAreStandard(),
-            new PortsAreOnTheirFace());
+            new PortsAreOnTheirFace(),
+            new GrillesLieOnMounts(),
+            new ScrewRulesAreWhole(),
+            new PaintSystemsAreWhole());
 
     private Checks() {}
 

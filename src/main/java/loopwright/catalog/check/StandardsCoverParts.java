@@ -3,12 +3,14 @@ package loopwright.catalog.check;
 import java.util.List;
 import loopwright.catalog.chassis.Chassis;
 import loopwright.catalog.part.Board;
+import loopwright.catalog.part.Cover;
 import loopwright.catalog.part.Fan;
 import loopwright.catalog.part.Radiator;
 import loopwright.catalog.part.Screw;
 import loopwright.catalog.read.ChoiceName;
 import loopwright.catalog.read.Item;
 import loopwright.catalog.read.Problems;
+import loopwright.catalog.standard.Practice;
 import loopwright.catalog.standard.Standards;
 
 /** Every fan size, board form and thread that a part uses has its row among the standards. */
@@ -60,6 +62,17 @@ final class StandardsCoverParts implements Check {
                         "body.seat.thread",
                         threads,
                         r.value().body().seat().thread(),
+                        "a thread",
+                        problems));
+        items.of(Cover.class)
+                .forEach(c -> row(
+                        c.item(), "fixing.thread", threads, c.value().fixing().thread(), "a thread", problems));
+        items.of(Practice.class)
+                .forEach(p -> row(
+                        p.item(),
+                        "fastening.fan.thread",
+                        threads,
+                        p.value().fastening().fan().thread(),
                         "a thread",
                         problems));
         items.of(Screw.class)

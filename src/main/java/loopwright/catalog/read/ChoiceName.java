@@ -8,7 +8,7 @@ public final class ChoiceName {
 
     /** Values whose names Java cannot spell. */
     private static final Map<String, String> SPELLED =
-            Map.of("D2_5", "2.5-inch", "D3_5", "3.5-inch", "M2", "m.2", "UNC_6_32", "6-32");
+            Map.of("D2_5", "2.5-inch", "D3_5", "3.5-inch", "M2", "m.2", "UNC_6_32", "6-32", "M3_5", "m3.5");
 
     private ChoiceName() {}
 

@@ -1,0 +1,43 @@
+package loopwright.workshop.finish;
+
+import java.util.List;
+import loopwright.catalog.standard.Finishing;
+import loopwright.catalog.standard.Finishing.Coats;
+import loopwright.catalog.standard.Finishing.Minutes;
+import loopwright.catalog.standard.Finishing.PaintSystem;
+import loopwright.catalog.standard.Finishing.Step;
+import loopwright.catalog.standard.Finishing.Surface;
+
+/**
+ * How parts of one surface are painted.
+ *
+ * @param parts that go through it together
+ * @param waitLowMin minutes in which nothing is done, the shortest waits; cure not included
+ * @param waitHighMin the longest
+ */
+public record PaintPlan(PaintSystem system, List<PaintedPart> parts, int waitLowMin, int waitHighMin) {
+
+    /** Copies. */
+    public PaintPlan {
+        parts = List.copyOf(parts);
+    }
+
+    /** The system of a surface. */
+    static PaintSystem system(Finishing practice, Surface surface) {
+        return practice.systems().stream()
+                .filter(s -> s.surface() == surface)
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no paint system for " + surface));
+    }
+
+    static PaintPlan of(PaintSystem system, List<PaintedPart> parts) {
+        int low = 0;
+        int high = 0;
+        for (Step step : system.steps()) {
+            int times = step.coats().map(Coats::planned).orElse(1);
+            low += times * step.pause().map(Minutes::lowMin).orElse(0);
+            high += times * step.pause().map(Minutes::highMin).orElse(0);
+        }
+        return new PaintPlan(system, parts, low, high);
+    }
+}
