@@ -43,7 +43,8 @@ public record Narrowed(FitCase fitCase, FitWish wish, Predicate<Layout> layouts)
                         own.loop().coolantL(),
                         own.loop().run()),
                 wide.limits(),
-                wide.terms());
+                wide.terms(),
+                wide.calendar());
         FitCase fitCase = new FitCase(wished.asked().catalog(), wished.asked().chassis(), brief);
         return new Narrowed(fitCase, mods(wishes), l -> has(l, wished, wishes));
     }

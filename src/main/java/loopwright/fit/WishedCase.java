@@ -112,7 +112,8 @@ public final class WishedCase {
                 brief.parts(),
                 wider,
                 brief.limits(),
-                brief.terms());
+                brief.terms(),
+                brief.calendar());
     }
 
     private <P extends Part> List<String> own(Class<P> kind, Optional<Choice> choice) {

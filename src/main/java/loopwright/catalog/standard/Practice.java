@@ -8,7 +8,13 @@ import loopwright.quantity.Dimension;
 import loopwright.quantity.Hundredths;
 
 /** The trade's allowances; common practice, no published source. */
-public record Practice(Room room, Air air, Heat heat, Loop loop, Core core, Measuring measuring) {
+public record Practice(
+        Room room, Air air, Heat heat, Loop loop, Core core, Measuring measuring, Optional<Workshop> workshop) {
+
+    /** A practice that says nothing of the workshop's own time. */
+    public Practice(Room room, Air air, Heat heat, Loop loop, Core core, Measuring measuring) {
+        this(room, air, heat, loop, core, measuring, Optional.empty());
+    }
 
     /** A practice that says nothing of measuring. */
     public Practice(Room room, Air air, Heat heat, Loop loop, Core core) {
