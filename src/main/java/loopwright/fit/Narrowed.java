@@ -44,7 +44,8 @@ public record Narrowed(FitCase fitCase, FitWish wish, Predicate<Layout> layouts)
                         own.loop().run()),
                 wide.limits(),
                 wide.terms(),
-                wide.look());
+                wide.look(),
+                wide.calendar());
         FitCase fitCase = new FitCase(wished.asked().catalog(), wished.asked().chassis(), brief);
         return new Narrowed(fitCase, mods(wishes), l -> has(l, wished, wishes));
     }

@@ -113,7 +113,8 @@ public final class WishedCase {
                 wider,
                 brief.limits(),
                 brief.terms(),
-                brief.look());
+                brief.look(),
+                brief.calendar());
     }
 
     private <P extends Part> List<String> own(Class<P> kind, Optional<Choice> choice) {

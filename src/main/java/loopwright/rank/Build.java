@@ -130,6 +130,11 @@ public final class Build {
         return core.room();
     }
 
+    /** Real parts, mount by mount. */
+    List<Fitting> fittings() {
+        return work.fittings();
+    }
+
     /** What it is made of, for putting together one that differs. */
     Workbench.Recipe recipe() {
         List<Workbench.Placed> placed = new ArrayList<>();

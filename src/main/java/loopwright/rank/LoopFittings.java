@@ -26,17 +26,15 @@ import loopwright.fit.FitCase;
 public record LoopFittings(long straightCents, long elbowsCents, long drainCents, int leadDays) {
 
     /** Ends of tube at a part. */
-    private static final int ENDS = 2;
+    static final int ENDS = 2;
 
     private static final Set<Wetted> NEVER = Set.of(Wetted.ZINC_PLATED, Wetted.ALUMINIUM);
 
     /** Those of a case. */
     public static LoopFittings of(FitCase fitCase) {
-        Tube tube = Cores.cheapest(
-                fitCase.catalog(), Tube.class, fitCase.brief().loop().tube());
-        Optional<TubeFitting> straight = cheapest(fitCase, Kind.STRAIGHT, f -> f.takes(tube));
-        Optional<TubeFitting> elbow = cheapest(fitCase, Kind.ELBOW_90, f -> true);
-        Optional<TubeFitting> drain = cheapest(fitCase, Kind.DRAIN, f -> true);
+        Optional<TubeFitting> straight = cheapest(fitCase, Kind.STRAIGHT);
+        Optional<TubeFitting> elbow = cheapest(fitCase, Kind.ELBOW_90);
+        Optional<TubeFitting> drain = cheapest(fitCase, Kind.DRAIN);
         int elbows = fitCase.catalog().practice().loop().elbowsPerPart();
         return new LoopFittings(
                 cents(straight),
@@ -52,6 +50,20 @@ public record LoopFittings(long straightCents, long elbowsCents, long drainCents
      */
     public long totalCents(int blocks, int radiators, boolean tank) {
         return drainCents + partCents() * (1 + blocks + radiators) + (tank ? reservoirCents() : 0);
+    }
+
+    /** The fitting of a kind that a case is reckoned with. */
+    static Optional<TubeFitting> cheapest(FitCase fitCase, Kind kind) {
+        Tube tube = Cores.cheapest(
+                fitCase.catalog(), Tube.class, fitCase.brief().loop().tube());
+        return cheapest(fitCase, kind, f -> kind != Kind.STRAIGHT || f.takes(tube));
+    }
+
+    /** How many parts of a build's loop have fittings besides a reservoir: the pump, blocks, radiators. */
+    static int portedParts(Build build) {
+        long radiators =
+                build.fittings().stream().filter(f -> f.radiator().isPresent()).count();
+        return 1 + build.machine().water().blocks().size() + (int) radiators;
     }
 
     /** At a pump, a block or a radiator. */

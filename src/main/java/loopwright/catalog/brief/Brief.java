@@ -13,9 +13,10 @@ public record Brief(
         LoopWish loop,
         BriefLimits limits,
         Terms terms,
-        Optional<Look> look) {
+        Optional<Look> look,
+        Optional<WorkCalendar> calendar) {
 
-    /** A brief that says nothing of colours. */
+    /** A brief that says nothing of colours and of the days that are worked. */
     public Brief(
             String id,
             String title,
@@ -25,6 +26,6 @@ public record Brief(
             LoopWish loop,
             BriefLimits limits,
             Terms terms) {
-        this(id, title, client, chassis, parts, loop, limits, terms, Optional.empty());
+        this(id, title, client, chassis, parts, loop, limits, terms, Optional.empty(), Optional.empty());
     }
 }

@@ -1,5 +1,6 @@
 package loopwright.catalog.brief;
 
+import java.util.Optional;
 import loopwright.catalog.basis.Limits;
 
 /**
@@ -12,6 +13,7 @@ import loopwright.catalog.basis.Limits;
  * @param workHPerDay hours worked on a working day
  * @param dutyStepPercent grid of fan duties
  * @param supplyHeadroomPercent how much more than the sum of loads the supply must be rated for
+ * @param offer what offers say
  */
 public record Terms(
         String currency,
@@ -20,4 +22,26 @@ public record Terms(
         @Limits(min = 0, max = 10_000) int assemblyMin,
         @Limits(min = 1, max = 16) double workHPerDay,
         @Limits(min = 1, max = 50) int dutyStepPercent,
-        @Limits(min = 0, max = 100) int supplyHeadroomPercent) {}
+        @Limits(min = 0, max = 100) int supplyHeadroomPercent,
+        Optional<OfferTerms> offer) {
+
+    /** Terms that say nothing of offers. */
+    public Terms(
+            String currency,
+            long rateCentsPerH,
+            double contingencyPercent,
+            int assemblyMin,
+            double workHPerDay,
+            int dutyStepPercent,
+            int supplyHeadroomPercent) {
+        this(
+                currency,
+                rateCentsPerH,
+                contingencyPercent,
+                assemblyMin,
+                workHPerDay,
+                dutyStepPercent,
+                supplyHeadroomPercent,
+                Optional.empty());
+    }
+}

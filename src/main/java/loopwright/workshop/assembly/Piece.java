@@ -1,0 +1,21 @@
+package loopwright.workshop.assembly;
+
+import java.util.List;
+import loopwright.geometry.SpaceBox;
+
+/**
+ * Something that is put in as one.
+ *
+ * @param solids its matter where it stands, hundredths of a millimetre
+ * @param reach rooms that a hand or a driver must get to once it is in: plugs, ports
+ * @param wet whether coolant is in it
+ * @param turn when a builder usually puts it in, small first; only decides between orders that are possible
+ */
+public record Piece(String id, String title, List<SpaceBox> solids, List<SpaceBox> reach, boolean wet, int turn) {
+
+    /** Copies. */
+    public Piece {
+        solids = List.copyOf(solids);
+        reach = List.copyOf(reach);
+    }
+}

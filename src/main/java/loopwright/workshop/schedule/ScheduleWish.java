@@ -1,0 +1,37 @@
+package loopwright.workshop.schedule;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.Set;
+import loopwright.catalog.brief.Brief;
+import loopwright.catalog.brief.WorkCalendar;
+
+/**
+ * What a schedule is asked for.
+ *
+ * @param start the day on which parts are ordered and work may begin
+ * @param late ids of mods that are decided only after the build
+ * @param nodes of the search before the best so far is taken
+ */
+public record ScheduleWish(LocalDate start, Set<String> late, long nodes) {
+
+    /** Copies. */
+    public ScheduleWish {
+        late = Set.copyOf(late);
+    }
+
+    /** From a day on, everything decided before the build. */
+    public static ScheduleWish from(LocalDate start) {
+        return new ScheduleWish(start, Set.of(), Handwork.NODES);
+    }
+
+    /** From the day that the brief says; empty where it says none. */
+    public static Optional<ScheduleWish> of(Brief brief) {
+        return brief.calendar().flatMap(WorkCalendar::startDay).map(ScheduleWish::from);
+    }
+
+    /** The same with mods that are decided only after the build. */
+    public ScheduleWish decidedLate(Set<String> mods) {
+        return new ScheduleWish(start, mods, nodes);
+    }
+}
