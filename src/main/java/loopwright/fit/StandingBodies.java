@@ -33,9 +33,7 @@ public final class StandingBodies {
 
     private static StandingBody stack(FitCase fitCase, Witness.At at) {
         MountFrame frame = at.stack().frame();
-        Body body = new StackBodies(
-                        frame, at.stack().shape(), fitCase.catalog().practice())
-                .body();
+        Body body = new StackBodies(frame, at.stack().shape(), fitCase.catalog().practice()).body();
         List<SpaceBox> boxes = new ArrayList<>();
         for (BodyBox box : body.boxes()) {
             SpaceBox here = SpaceBox.of(box)
@@ -71,9 +69,8 @@ public final class StandingBodies {
     }
 
     private static int indexOf(FitCase fitCase, String place) {
-        List<String> ids = fitCase.chassis().inside().places().stream()
-                .map(Place::id)
-                .toList();
+        List<String> ids =
+                fitCase.chassis().inside().places().stream().map(Place::id).toList();
         if (!ids.contains(place)) {
             throw new IllegalArgumentException("no place " + place);
         }
