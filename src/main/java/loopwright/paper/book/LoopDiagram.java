@@ -52,7 +52,8 @@ final class LoopDiagram {
     }
 
     private static double y(int i) {
-        return EDGE_MM + (i / ACROSS) * ROW_MM;
+        int row = i / ACROSS;
+        return EDGE_MM + row * ROW_MM;
     }
 
     private static void arrow(Drawing drawing, double x, double y, double toX, double toY, String label) {
