@@ -1,5 +1,6 @@
 package loopwright.answer;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -38,6 +39,11 @@ public final class BuildFinder {
     public Optional<Ranked> ofLayout(String layoutKey) {
         return rank(Order.TEMPERATURE, 1, Optional.of(layoutKey)).result().unbeaten().stream()
                 .findFirst();
+    }
+
+    /** All builds that no other beats, dearest first. */
+    public List<Ranked> unbeaten() {
+        return unbeaten.get().result().unbeaten();
     }
 
     private RankAnswer rank(Order order, int top, Optional<String> layout) {

@@ -27,6 +27,7 @@ import picocli.CommandLine.Spec;
             CompareCommand.class,
             WhyCommand.class,
             MeasureCommand.class,
+            WorkshopCommand.class,
             CheckCommand.class,
             CompletionCommand.class
         },
@@ -93,6 +94,6 @@ public final class App implements Runnable {
     public void run() {
         throw new ParameterException(
                 spec.commandLine(),
-                "a command is missing: fit, unlock, rank, inspect, compare, why, measure, check or completion");
+                "a command is missing: fit, unlock, rank, inspect, compare, why, measure, workshop, check or completion");
     }
 }

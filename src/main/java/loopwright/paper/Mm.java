@@ -7,30 +7,30 @@ import loopwright.quantity.Hundredths;
 import loopwright.quantity.IntervalSet;
 
 /** Numbers as answers show them, the same whatever the locale. */
-final class Mm {
+public final class Mm {
 
     private Mm() {}
 
     /** A length without needless zeros: 30, 61.5, 7.75. */
-    static BigDecimal number(int hmm) {
+    public static BigDecimal number(int hmm) {
         BigDecimal mm = Hundredths.toMm(hmm).stripTrailingZeros();
         return mm.scale() < 0 ? mm.setScale(0, RoundingMode.UNNECESSARY) : mm;
     }
 
     /** The same as text. */
-    static String text(int hmm) {
+    public static String text(int hmm) {
         return number(hmm).toPlainString();
     }
 
     /** Intervals as {@code 61-64.5 or 70-71.5}. */
-    static String text(IntervalSet set) {
+    public static String text(IntervalSet set) {
         return set.intervals().stream()
                 .map(i -> i.from() == i.to() ? text(i.from()) : text(i.from()) + "-" + text(i.to()))
                 .collect(Collectors.joining(" or "));
     }
 
     /** A computed quantity with so many decimals. */
-    static BigDecimal rounded(double value, int decimals) {
+    public static BigDecimal rounded(double value, int decimals) {
         return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
     }
 }

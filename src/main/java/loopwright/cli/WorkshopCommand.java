@@ -1,0 +1,108 @@
+package loopwright.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.concurrent.Callable;
+import loopwright.answer.BuildFinder;
+import loopwright.answer.Halt;
+import loopwright.answer.Inspection;
+import loopwright.catalog.chassis.Chassis;
+import loopwright.cli.BriefOptions.Asked;
+import loopwright.fit.FitCase;
+import loopwright.paper.book.Papers;
+import loopwright.rank.Order;
+import loopwright.rank.RankResult.Ranked;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The papers of a build. */
+@Command(
+        name = "workshop",
+        description = "Writes what the bench needs and what the client signs, all from one build.%n",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        footer = "%nExample:%n  loopwright workshop scenarios/demo.yaml --build 5wwdz-vpagt --out papers")
+final class WorkshopCommand implements Callable<Integer> {
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Mixin
+    private BriefOptions about = new BriefOptions();
+
+    @Option(
+            names = "--build",
+            paramLabel = "KEY",
+            required = true,
+            description = "The build with this key, as rank prints it.")
+    private String build = "";
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            required = true,
+            description = "The folder that the papers go into; it is made if it is not there.")
+    private Path out = Path.of("");
+
+    @Option(names = "--replace", description = "Papers of the same names that are there already give way.")
+    private boolean replace;
+
+    @Override
+    public Integer call() throws IOException {
+        about.requireKey(build);
+        Asked asked = about.read();
+        Stopper stopper = about.stopper();
+        for (Chassis chassis : asked.chassis()) {
+            FitCase fitCase = new FitCase(asked.catalog(), chassis, asked.brief());
+            Progress progress = Progress.on(spec.commandLine().getErr(), "builds in " + chassis.id());
+            Halt halt = progress.around(stopper);
+            BuildFinder finder = new BuildFinder(fitCase, Order.COST, halt);
+            Optional<Ranked> found = finder.find(build);
+            progress.end();
+            if (found.isPresent()) {
+                Inspection inspection = new Inspection(fitCase, found.get());
+                return write(new Papers(inspection, finder.unbeaten(), about.origin(asked, stopper)).all());
+            }
+        }
+        if (stopper.because().isPresent()) {
+            spec.commandLine().getErr().println("loopwright: stopped before the build was found; nothing was written");
+            return ExitCode.INCOMPLETE;
+        }
+        spec.commandLine()
+                .getErr()
+                .println("loopwright: no build has the key " + build
+                        + ": rank prints the keys of this brief and catalogue");
+        return ExitCode.NO;
+    }
+
+    private int write(SortedMap<String, byte[]> papers) {
+        OutFolder folder = new OutFolder(out);
+        List<String> taken = folder.taken(papers.keySet());
+        if (!taken.isEmpty() && !replace) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    out + " has " + taken.size() + " of these papers already, " + taken.get(0)
+                            + " among them; nothing was written. Say --replace, or another folder");
+        }
+        try {
+            folder.write(papers);
+        } catch (IOException e) {
+            spec.commandLine()
+                    .getErr()
+                    .println("loopwright: the papers cannot be written to " + out + ": " + e.getMessage());
+            return ExitCode.OUTPUT;
+        }
+        spec.commandLine().getOut().println("WORKSHOP  build " + build + ": " + papers.size() + " papers in " + out);
+        papers.forEach((name, bytes) ->
+                spec.commandLine().getOut().println("   " + name + "  " + (bytes.length + 1023) / 1024 + " kB"));
+        spec.commandLine().getOut().println("Open index.html first.");
+        return ExitCode.ANSWERED;
+    }
+}

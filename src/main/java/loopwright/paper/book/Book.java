@@ -1,0 +1,166 @@
+package loopwright.paper.book;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import loopwright.answer.Checklist;
+import loopwright.answer.Inspection;
+import loopwright.fit.FitCase;
+import loopwright.fit.Gap;
+import loopwright.paper.Mm;
+import loopwright.paper.Origin;
+import loopwright.rank.Build;
+import loopwright.rank.RankResult.Ranked;
+
+/**
+ * The book of a build: what goes to the bench and what the client signs, on one page that needs nothing else.
+ *
+ * <p>Everything in it comes from the one build; nothing is typed twice.
+ */
+public final class Book {
+
+    /** Clearances listed: the tightest. */
+    private static final int GAPS = 12;
+
+    private static final double CENTS = 100;
+
+    private final Inspection in;
+    private final List<Ranked> unbeaten;
+    private final Origin origin;
+    private final List<Chapter> chapters = new ArrayList<>();
+
+    /**
+     * A chapter.
+     *
+     * @param id what it is linked by
+     * @param body of the page, without its heading
+     */
+    record Chapter(String id, String title, String body) {}
+
+    /** The book of a build, beside all that no other beats. */
+    public Book(Inspection inspection, List<Ranked> unbeaten, Origin origin) {
+        this.in = inspection;
+        this.unbeaten = List.copyOf(unbeaten);
+        this.origin = origin;
+        build();
+    }
+
+    private void build() {
+        SectionViews views = new SectionViews(in.fitCase(), in.witness());
+        Html seen = new Html();
+        for (View view : View.values()) {
+            seen.figure(views.svg(view), "Seen " + view.words() + ".");
+        }
+        List<String> names = new ArrayList<>();
+        for (int i = 0; i < views.names().size(); i++) {
+            names.add((i + 1) + " " + views.names().get(i));
+        }
+        seen.text("Numbers: " + String.join(", ", names) + ". Dashed: room that is kept free.");
+        seen.heading("Tightest places, dimensioned in red").list(views.tightest());
+        add("views", "How it stands", seen);
+        add("brief", "The brief, line by line", new Html().table(checklist()));
+        add("clearances", "Clearances, the tightest " + GAPS, new Html().table(clearances()));
+        add(
+                "loop",
+                "The loop",
+                new Html()
+                        .figure(
+                                LoopDiagram.svg(in),
+                                "Temperature after each part, at full load; pressure lost in it."));
+        if (!unbeaten.isEmpty()) {
+            add("choice", "Among what could be built", new Html().figure(chart(), chartWords()));
+        }
+        add("dry-fit-1", "Check list: dry fit before cutting", new Html().ticks(Checks.beforeCutting(in)));
+        add("dry-fit-2", "Check list: dry fit before paint", new Html().ticks(Checks.beforePaint(in)));
+        add("leak-test", "Check list: leak test", new Html().ticks(Checks.leakTest()));
+        add("test-sheet", "Test sheet", new Html().table(Checks.testSheet(in)));
+        add("care", "Handover and care", new Html().list(Checks.care(in)));
+    }
+
+    private void add(String id, String title, Html html) {
+        chapters.add(new Chapter(id, title, html.body()));
+    }
+
+    /** The whole page. */
+    public String html() {
+        FitCase fitCase = in.fitCase();
+        Build build = in.build();
+        Html body = new Html();
+        StringBuilder out = new StringBuilder();
+        out.append("<h1>").append(Html.escaped(fitCase.brief().title())).append("</h1>\n");
+        body.text("For " + fitCase.brief().client() + ". " + fitCase.chassis().title() + ", build " + build.key() + ": "
+                + money(build.outcome().priceCents()) + ", coolant "
+                + Mm.rounded(in.state().water().meanC(), 1) + " +-"
+                + Mm.rounded(in.coolantBand().halfK(), 1) + " C at full load in a room of "
+                + Mm.rounded(fitCase.brief().limits().roomC(), 0) + " C, "
+                + Mm.rounded(build.outcome().labourMin() / 60.0, 1) + " hands-on hours, "
+                + build.outcome().days()
+                + " days.");
+        body.text("From " + origin.line() + ". Dimensions are nominal until they are measured.");
+        Checks.cautions().forEach(body::caution);
+        out.append(body.body()).append("<nav><ol>\n");
+        chapters.forEach(c -> out.append("<li><a href=\"#")
+                .append(c.id())
+                .append("\">")
+                .append(Html.escaped(c.title()))
+                .append("</a></li>\n"));
+        out.append("</ol></nav>\n");
+        chapters.forEach(
+                c -> out.append(new Html().section(c.id(), c.title()).body()).append(c.body()));
+        return Html.page(fitCase.brief().title() + ", " + build.key(), out.toString());
+    }
+
+    private String money(long cents) {
+        return Mm.rounded(cents / CENTS, 0).toPlainString() + " "
+                + in.fitCase().brief().terms().currency();
+    }
+
+    private Rows checklist() {
+        Rows rows = Rows.headed("line", "kept", "margin", "the build gives", "the brief says");
+        for (Checklist.Line line : Checklist.of(in)) {
+            OptionalDouble margin = line.margin();
+            rows.row(
+                    line.line(),
+                    line.kept().name().toLowerCase(java.util.Locale.ROOT),
+                    margin.isPresent()
+                            ? Mm.rounded(margin.getAsDouble(), 2)
+                                    .stripTrailingZeros()
+                                    .toPlainString()
+                            : "-",
+                    line.given(),
+                    line.wanted());
+        }
+        return rows;
+    }
+
+    private Rows clearances() {
+        Rows rows = Rows.headed("between", "margin, mm", "apart, mm", "needs, mm", "worst case, mm", "verdict");
+        for (Gap gap : in.witness().gaps().stream().limit(GAPS).toList()) {
+            rows.row(
+                    gap.one() + " and " + gap.other(),
+                    Mm.text(gap.marginHmm()),
+                    Mm.text(gap.clearanceHmm()),
+                    Mm.text(gap.needHmm()),
+                    Mm.text(gap.worstCaseHmm()),
+                    gap.verdict().name().toLowerCase(java.util.Locale.ROOT));
+        }
+        return rows;
+    }
+
+    private String chart() {
+        double roomC = in.fitCase().brief().limits().roomC();
+        List<CostChart.Dot> dots = new ArrayList<>();
+        for (Ranked one : unbeaten) {
+            Build.Outcome outcome = one.build().outcome();
+            dots.add(new CostChart.Dot(
+                    outcome.priceCents() / CENTS,
+                    roomC + outcome.coolantOverRoomCentiK() / CENTS,
+                    one.build().key().equals(in.build().key())));
+        }
+        return new CostChart(dots, in.fitCase().brief().terms().currency()).svg();
+    }
+
+    private String chartWords() {
+        return unbeaten.size() + " builds that no other beats in price and temperature; ringed: this one.";
+    }
+}
