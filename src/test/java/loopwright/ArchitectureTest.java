@@ -60,7 +60,8 @@ final class ArchitectureTest {
             "org.apache.pdfbox..", List.of("paper"),
             "com.fasterxml.jackson.annotation..", List.of("catalog", "paper"),
             "org.snakeyaml.engine..", List.of("catalog"),
-            // The loop's order is a circuit with costs; in the workshop only its schedule: what the one pair of hands does next.
+            // The loop's order is a circuit with costs; in the workshop only its schedule: what the one pair of hands
+            // does next.
             "org.chocosolver..", List.of("fit", "plumbing", "workshop"),
             "picocli..", List.of("cli"),
             "org.hipparchus..", List.of("loop", "tolerance"));
@@ -137,14 +138,15 @@ final class ArchitectureTest {
 
     @ArchTest
     static void thirdPartiesStayInTheirRoom(JavaClasses classes) {
-        new TreeMap<>(THIRD_PARTIES).forEach((library, rooms) -> noClasses()
-                .that()
-                .resideOutsideOfPackages(
-                        rooms.stream().map(ArchitectureTest::room).toArray(String[]::new))
-                .should()
-                .dependOnClassesThat()
-                .resideInAPackage(library)
-                .check(classes));
+        new TreeMap<>(THIRD_PARTIES)
+                .forEach((library, rooms) -> noClasses()
+                        .that()
+                        .resideOutsideOfPackages(
+                                rooms.stream().map(ArchitectureTest::room).toArray(String[]::new))
+                        .should()
+                        .dependOnClassesThat()
+                        .resideInAPackage(library)
+                        .check(classes));
     }
 
     @ArchTest

@@ -1,6 +1,5 @@
 package loopwright.answer;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -41,9 +40,9 @@ public final class BuildFinder {
                 .findFirst();
     }
 
-    /** All builds that no other beats, dearest first. */
-    public List<Ranked> unbeaten() {
-        return unbeaten.get().result().unbeaten();
+    /** The ranking with all builds that no other beats. */
+    public RankAnswer unbeaten() {
+        return unbeaten.get();
     }
 
     private RankAnswer rank(Order order, int top, Optional<String> layout) {

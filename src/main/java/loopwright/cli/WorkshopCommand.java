@@ -2,19 +2,24 @@ package loopwright.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.concurrent.Callable;
 import loopwright.answer.BuildFinder;
 import loopwright.answer.Halt;
+import loopwright.answer.InspectAnswer;
 import loopwright.answer.Inspection;
+import loopwright.catalog.brief.WorkCalendar;
 import loopwright.catalog.chassis.Chassis;
 import loopwright.cli.BriefOptions.Asked;
 import loopwright.fit.FitCase;
 import loopwright.paper.book.Papers;
+import loopwright.paper.book.WorkPapers;
 import loopwright.rank.Order;
 import loopwright.rank.RankResult.Ranked;
+import loopwright.workshop.drawing.Paper;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -51,6 +56,36 @@ final class WorkshopCommand implements Callable<Integer> {
             description = "The folder that the papers go into; it is made if it is not there.")
     private Path out = Path.of("");
 
+    /** Papers that templates are printed on. */
+    enum Sheet {
+        /** 210 x 297 mm. */
+        A4(Paper.A4),
+        /** 420 x 297 mm. */
+        A3(Paper.A3),
+        /** 215.9 x 279.4 mm. */
+        LETTER(Paper.LETTER);
+
+        private final Paper paper;
+
+        Sheet(Paper paper) {
+            this.paper = paper;
+        }
+    }
+
+    @Option(
+            names = "--sheet",
+            paramLabel = "PAPER",
+            defaultValue = "A4",
+            description = "What templates are printed on: A4, A3 or LETTER. Default: ${DEFAULT-VALUE}.")
+    private Sheet sheet = Sheet.A4;
+
+    @Option(
+            names = "--start",
+            paramLabel = "DATE",
+            description =
+                    "The day on which parts are ordered, like 2027-01-11. Default: what the brief's calendar says.")
+    private Optional<LocalDate> start = Optional.empty();
+
     @Option(names = "--replace", description = "Papers of the same names that are there already give way.")
     private boolean replace;
 
@@ -58,6 +93,9 @@ final class WorkshopCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         about.requireKey(build);
         Asked asked = about.read();
+        LocalDate day = start.or(() -> asked.brief().calendar().flatMap(WorkCalendar::startDay))
+                .orElseThrow(() -> new ParameterException(
+                        spec.commandLine(), "the brief says no day to begin on: say --start DATE, like 2027-01-11"));
         Stopper stopper = about.stopper();
         for (Chassis chassis : asked.chassis()) {
             FitCase fitCase = new FitCase(asked.catalog(), chassis, asked.brief());
@@ -68,7 +106,11 @@ final class WorkshopCommand implements Callable<Integer> {
             progress.end();
             if (found.isPresent()) {
                 Inspection inspection = new Inspection(fitCase, found.get());
-                return write(new Papers(inspection, finder.unbeaten(), about.origin(asked, stopper)).all());
+                return write(new Papers(
+                                WorkPapers.of(new InspectAnswer(inspection), finder.unbeaten(), day),
+                                sheet.paper,
+                                about.origin(asked, stopper))
+                        .all());
             }
         }
         if (stopper.because().isPresent()) {

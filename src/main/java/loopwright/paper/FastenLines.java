@@ -63,6 +63,17 @@ public final class FastenLines {
         return out;
     }
 
+    /** What has no screw, what to look at, what to keep apart: a sentence each. */
+    public static List<String> remarks(Fasteners screws) {
+        List<String> out = new ArrayList<>();
+        screws.sets().forEach(set -> refusal(set).ifPresent(text -> out.add("NO SCREW FITS: " + text)));
+        screws.sets().forEach(set -> notes(set).forEach(note -> out.add("Look: " + where(set.joint()) + ": " + note)));
+        screws.mixUps()
+                .forEach(mix -> out.add("Keep apart: " + word(mix.screw().thread()) + " in a "
+                        + word(mix.hole().thread()) + " hole " + mix.mix().words()));
+        return out;
+    }
+
     /** A row a set: mount, holds, screws, least, screw, allowed, hole, left, layers. */
     public static List<List<String>> rows(Fasteners screws) {
         return screws.sets().stream().map(FastenLines::row).toList();

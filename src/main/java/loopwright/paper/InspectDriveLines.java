@@ -64,6 +64,8 @@ final class InspectDriveLines {
                     case M3 -> "M3";
                     case M4 -> "M4";
                     case UNC_6_32 -> "6-32";
+                    case M3_5 -> "M3.5";
+                    case FAN -> "fan";
                 })
                 .orElse("");
     }

@@ -67,6 +67,8 @@ final class DriveScrewsAreStandard implements Check {
             case M3 -> "m3";
             case M4 -> "m4";
             case UNC_6_32 -> "6-32";
+            case M3_5 -> "m3.5";
+            case FAN -> "fan";
         };
     }
 }

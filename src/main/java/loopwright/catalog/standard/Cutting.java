@@ -54,7 +54,9 @@ public record Cutting(
      * @param cutMm the edge from the line, after filing
      * @param placingMm the paper from where it belongs
      */
-    public record Off(@Limits(min = 0, max = 5) double cutMm, @Limits(min = 0, max = 5) double placingMm) {}
+    public record Off(
+            @Limits(min = 0, max = 5) double cutMm,
+            @Limits(min = 0, max = 5) double placingMm) {}
 
     /**
      * What a sheet that goes into an opening is made smaller by, at each edge.

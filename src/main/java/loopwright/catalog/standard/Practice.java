@@ -32,12 +32,29 @@ public record Practice(
 
     /** A practice that says nothing of what is planned in a build. */
     public Practice(Room room, Air air, Heat heat, Loop loop, Core core, Measuring measuring) {
-        this(room, air, heat, loop, core, measuring, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Fastening.NOTHING, Finishing.NOTHING);
+        this(
+                room,
+                air,
+                heat,
+                loop,
+                core,
+                measuring,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Fastening.NOTHING,
+                Finishing.NOTHING);
     }
 
     /** The same with its own numbers for electrics. */
     public Practice withElectric(Optional<PracticeElectric> own) {
-        return new Practice(room, air, heat, loop, core, measuring, own, cabling, plumbing, materials, carrying, cutting, workshop, fastening, finishing);
+        return new Practice(
+                room, air, heat, loop, core, measuring, own, cabling, plumbing, materials, carrying, cutting, workshop,
+                fastening, finishing);
     }
 
     /** What electrics are planned with: its own numbers, else the usual ones. */

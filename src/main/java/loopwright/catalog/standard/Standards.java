@@ -32,7 +32,9 @@ public record Standards(
 
     /** How much longer a material gets: micrometres a metre and kelvin. */
     public record Expansion(
-            Panel.Material material, @Limits(min = 0, max = 300) double expansionUmPerMK, String source) {}
+            Panel.Material material,
+            @Limits(min = 0, max = 300) double expansionUmPerMK,
+            String source) {}
 
     /** A board form: outline and mounting holes from its top-rear corner. */
     public record BoardOutline(

@@ -24,6 +24,7 @@ public final class Book {
 
     private static final double CENTS = 100;
 
+    private final WorkPapers papers;
     private final Inspection in;
     private final List<Ranked> unbeaten;
     private final Origin origin;
@@ -37,10 +38,11 @@ public final class Book {
      */
     record Chapter(String id, String title, String body) {}
 
-    /** The book of a build, beside all that no other beats. */
-    public Book(Inspection inspection, List<Ranked> unbeaten, Origin origin) {
-        this.in = inspection;
-        this.unbeaten = List.copyOf(unbeaten);
+    /** The book of a build. */
+    public Book(WorkPapers papers, Origin origin) {
+        this.papers = papers;
+        this.in = papers.inspection();
+        this.unbeaten = papers.unbeaten();
         this.origin = origin;
         build();
     }
@@ -57,6 +59,10 @@ public final class Book {
         }
         seen.text("Numbers: " + String.join(", ", names) + ". Dashed: room that is kept free.");
         seen.heading("Tightest places, dimensioned in red").list(views.tightest());
+        MoneyChapters money = new MoneyChapters(papers);
+        BenchChapters bench = new BenchChapters(papers);
+        add("quote", "Quote", money.quote());
+        add("offers", "Offers side by side", money.offers());
         add("views", "How it stands", seen);
         add("brief", "The brief, line by line", new Html().table(checklist()));
         add("clearances", "Clearances, the tightest " + GAPS, new Html().table(clearances()));
@@ -70,6 +76,15 @@ public final class Book {
         if (!unbeaten.isEmpty()) {
             add("choice", "Among what could be built", new Html().figure(chart(), chartWords()));
         }
+        add("orders", "Order list", money.orders());
+        add("schedule", "Schedule", bench.schedule());
+        add("cuts", "Cut list", bench.cuts());
+        add("screws", "Screws", bench.screws());
+        add("runs", "Tube: runs, filling, bleeding, draining", bench.runs());
+        add("wiring", "Wiring", bench.wiring());
+        add("assembly", "Order of assembly, and of service", bench.assembly());
+        add("finish", "Paint and colours", bench.finish());
+        add("from-rank", "From the ranking's price to the quote", money.fromRank());
         add("dry-fit-1", "Check list: dry fit before cutting", new Html().ticks(Checks.beforeCutting(in)));
         add("dry-fit-2", "Check list: dry fit before paint", new Html().ticks(Checks.beforePaint(in)));
         add("leak-test", "Check list: leak test", new Html().ticks(Checks.leakTest()));

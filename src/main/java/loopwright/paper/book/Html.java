@@ -89,6 +89,12 @@ final class Html {
         return cell.matches("[-+]?[0-9][0-9 .,]*( (EUR|mm|g|kg|mL|L|W|K|C|h|min|days?))?|-");
     }
 
+    /** Lines that keep their columns. */
+    Html lines(List<String> lines) {
+        out.append("<pre>").append(escaped(String.join("\n", lines))).append("</pre>\n");
+        return this;
+    }
+
     /** A drawing with what it shows. */
     Html figure(String svg, String caption) {
         out.append("<figure>\n")
@@ -133,6 +139,7 @@ final class Html {
             figure { margin: 3mm 0 5mm; break-inside: avoid; }
             figure svg { max-width: 100%; height: auto; }
             figcaption { font-size: 9pt; color: #4a525a; }
+            pre { font: 7.8pt/1.35 "Liberation Mono", monospace; white-space: pre-wrap; margin: 1mm 0 4mm; }
             ul { margin: 1mm 0 3mm; padding-left: 5mm; }
             ul.ticks { list-style: none; padding: 0; }
             ul.ticks li { padding: 0.6mm 0 0.6mm 7mm; position: relative; }

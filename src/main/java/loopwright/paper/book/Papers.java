@@ -1,13 +1,24 @@
 package loopwright.paper.book;
 
+import java.io.ByteArrayOutputStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import loopwright.answer.Inspection;
+import java.util.function.Consumer;
+import loopwright.paper.IcsWriter;
+import loopwright.paper.OrderCsv;
 import loopwright.paper.Origin;
-import loopwright.rank.RankResult.Ranked;
+import loopwright.paper.sheet.DrawingDxf;
+import loopwright.paper.sheet.SheetPdf;
+import loopwright.paper.sheet.SheetSvg;
+import loopwright.workshop.drawing.Leaf;
+import loopwright.workshop.drawing.Paper;
+import loopwright.workshop.drawing.Sheets;
+import loopwright.workshop.template.PanelTemplate;
 
 /** Every paper of a build by its file's name: the book and what belongs to it. The same build gives the same bytes. */
 public final class Papers {
@@ -15,15 +26,60 @@ public final class Papers {
     private final SortedMap<String, byte[]> files = new TreeMap<>();
     private final SortedMap<String, String> titles = new TreeMap<>();
 
-    /** The papers of a build, beside all that no other beats. */
-    public Papers(Inspection inspection, List<Ranked> unbeaten, Origin origin) {
-        add("book.html", "The book: drawings, lists, checks, quote", new Book(inspection, unbeaten, origin).html());
-        index(inspection, origin);
+    /** The papers of a build; templates on the paper that the workshop prints on. */
+    public Papers(WorkPapers papers, Paper paper, Origin origin) {
+        add("book.html", "The book: quote, drawings, lists, checks, all on one page", new Book(papers, origin).html());
+        templates(papers, paper, origin);
+        String key = papers.inspection().build().key();
+        String currency = papers.quote().sums().currency();
+        add(
+                "orders.csv",
+                "What to order, for a spreadsheet",
+                text(out -> OrderCsv.write(out, papers.plan().orders(), currency)));
+        add(
+                "schedule.ics",
+                "The days, for a calendar",
+                text(out -> new IcsWriter(out)
+                        .write(key, papers.plan().schedule(), papers.plan().orders())));
+        index(papers, origin);
     }
 
-    private void index(Inspection inspection, Origin origin) {
+    private void templates(WorkPapers papers, Paper paper, Origin origin) {
+        List<PanelTemplate> all = papers.templates().all();
+        if (all.isEmpty()) {
+            return;
+        }
+        ByteArrayOutputStream pdf = new ByteArrayOutputStream();
+        List<Leaf> leaves = papers.templates().leaves();
+        String key = papers.inspection().build().key();
+        SheetPdf.write("Templates of build " + key, key + " " + origin.line(), Sheets.on(paper, leaves), pdf);
+        String name = "templates-" + paper.name().toLowerCase(java.util.Locale.ROOT) + ".pdf";
+        titles.put(name, "Cut and drill templates at 1:1: print at 100 %, measure the bars");
+        files.put(name, pdf.toByteArray());
+        for (PanelTemplate panel : all) {
+            String what = panel.isRefused() ? "REFUSED, do not cut: " : "";
+            add(
+                    "template-" + panel.id() + ".svg",
+                    what + "the same in millimetres, for a screen or a plotter",
+                    text(out -> SheetSvg.write(Sheets.whole(panel.leaf()), out)));
+            add(
+                    "template-" + panel.id() + ".dxf",
+                    what + "the same for whoever cuts it: layers CUT and DRILL",
+                    text(out -> DrawingDxf.write(panel.leaf(), out)));
+        }
+    }
+
+    private static String text(Consumer<PrintWriter> writes) {
+        StringWriter text = new StringWriter();
+        try (PrintWriter out = new PrintWriter(text)) {
+            writes.accept(out);
+        }
+        return text.toString();
+    }
+
+    private void index(WorkPapers papers, Origin origin) {
         Html html = new Html();
-        html.text("Build " + inspection.build().key() + ". From " + origin.line() + ".");
+        html.text("Build " + papers.inspection().build().key() + ". From " + origin.line() + ".");
         StringBuilder links = new StringBuilder("<ul>\n");
         for (Map.Entry<String, String> each : titles.entrySet()) {
             links.append("<li><a href=\"")
@@ -35,7 +91,7 @@ public final class Papers {
                     .append("</li>\n");
         }
         links.append("</ul>\n");
-        String title = inspection.fitCase().brief().title();
+        String title = papers.inspection().fitCase().brief().title();
         add(
                 "index.html",
                 "This list",

@@ -48,9 +48,10 @@ final class MountHoles {
         }
         List<Lid> lids = lids();
         lids.forEach(this::underLid);
-        setting.mods().forEach(mod -> mod.effect().seats().stream()
-                .filter(s -> s.mount().equals(mount.id()))
-                .forEach(s -> seat(mod, s)));
+        setting.mods()
+                .forEach(mod -> mod.effect().seats().stream()
+                        .filter(s -> s.mount().equals(mount.id()))
+                        .forEach(s -> seat(mod, s)));
         hung.ifPresent(this::standing);
         lids.forEach(lid -> new Fixings(setting, view, out).of(lid));
     }
@@ -62,8 +63,9 @@ final class MountHoles {
     }
 
     private boolean hasInsert() {
-        return setting.mods().stream().anyMatch(m -> m.effect().inserts().stream()
-                .anyMatch(i -> i.mount().equals(mount.id())));
+        return setting.mods().stream()
+                .anyMatch(m ->
+                        m.effect().inserts().stream().anyMatch(i -> i.mount().equals(mount.id())));
     }
 
     private static boolean overWindow(Mod mod, String mount) {

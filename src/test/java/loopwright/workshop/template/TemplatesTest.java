@@ -81,12 +81,13 @@ class TemplatesTest {
                 if (hole.widthHmm() + 400 > view.widthHmm() || hole.heightHmm() + 400 > view.heightHmm()) {
                     continue;
                 }
-                assertThat(shown).anyMatch(p -> p.clip()
-                        .holds(new Area(
-                                hole.leftHmm() + p.byXHmm(),
-                                hole.bottomHmm() + p.byYHmm(),
-                                hole.rightHmm() + p.byXHmm(),
-                                hole.topHmm() + p.byYHmm())));
+                assertThat(shown)
+                        .anyMatch(p -> p.clip()
+                                .holds(new Area(
+                                        hole.leftHmm() + p.byXHmm(),
+                                        hole.bottomHmm() + p.byYHmm(),
+                                        hole.rightHmm() + p.byXHmm(),
+                                        hole.topHmm() + p.byYHmm())));
             }
         }
     }
@@ -105,9 +106,11 @@ class TemplatesTest {
         List<Hole> screws = holes(left, Hole.Purpose.SCREW);
         assertThat(rings).hasSize(2);
         assertThat(rings.get(0).centre().distanceHmm(rings.get(1).centre())).isCloseTo(12_000, within(1e-9));
-        assertThat(screws).hasSize(8).allSatisfy(h -> assertThat(h.reach().widthHmm())
-                .as("M3, ISO 273 medium: 3.4")
-                .isEqualTo(340));
+        assertThat(screws)
+                .hasSize(8)
+                .allSatisfy(h -> assertThat(h.reach().widthHmm())
+                        .as("M3, ISO 273 medium: 3.4")
+                        .isEqualTo(340));
         List<Double> apart = new ArrayList<>();
         for (Hole one : screws) {
             for (Hole other : screws) {
