@@ -42,8 +42,8 @@ class PortsCheckTest {
     void aPortIsOnTheBody(@TempDir Path folder) {
         String ports = SOUND + port("b", "along_mm: 60, across_mm: 61, over_mm: 10", "length-high", "out");
         assertThat(with(folder, ports))
-                .containsExactly(
-                        FILE + ":12:42: reservoir \"t-1\": ports[1].across_mm: found 61.0, allowed 0 to 60.0, the body");
+                .containsExactly(FILE
+                        + ":12:42: reservoir \"t-1\": ports[1].across_mm: found 61.0, allowed 0 to 60.0, the body");
     }
 
     @Test
@@ -68,8 +68,7 @@ class PortsCheckTest {
     void theFillCapLiesInItsFaceToo(@TempDir Path folder) {
         String fill = "    fill: {id: cap, along_mm: 30, across_mm: 30, over_mm: 140, looks: height-high, way: in}";
         assertThat(CheckAcrossItemsTest.broken(folder, FILE, "    port_room_mm: 30", "    port_room_mm: 30\n" + fill))
-                .containsExactly(
-                        FILE + ":10:59: reservoir \"t-1\": fill.over_mm: found 140.0, allowed 150.0, where the"
-                                + " face it looks out of lies");
+                .containsExactly(FILE + ":10:59: reservoir \"t-1\": fill.over_mm: found 140.0, allowed 150.0, where the"
+                        + " face it looks out of lies");
     }
 }
