@@ -89,7 +89,8 @@ class WhyCommandTest {
                         List.of(
                                 "the brief's choice of card is gpu-mid-block, gpu-mid-plus-block",
                                 "the supply is rated for the sum of worst loads and 25 %: 520 W come to 649 W,"
-                                        + " supply-sfx-450 has 450 W")),
+                                        + " supply-sfx-450 has 450 W; cheapest supply of the catalogue for these parts:"
+                                        + " supply-atx-650, 89.90 EUR")),
                 Arguments.of(
                         DEMO,
                         List.of("front=2x140/45", "without=drive-tower-out"),

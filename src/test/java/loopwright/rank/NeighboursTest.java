@@ -211,7 +211,7 @@ class NeighboursTest {
         }
     }
 
-    /** Parts one by one, tube and coolant up to whole cents, labour and contingency half up. */
+    /** Parts one by one, tube and coolant up to whole cents, fittings, labour and contingency half up. */
     private static long priceCents(Start start, Build build) {
         List<Part> bought = new ArrayList<>();
         bought.add(start.fitCase().chassis());
@@ -229,12 +229,33 @@ class NeighboursTest {
                         bought.stream().mapToLong(p -> p.buy().priceCents()).sum())
                 .add(upCents(loop.tubeM(), cheapest(start.fitCase().catalog().all(Tube.class), loop.tube())))
                 .add(upCents(loop.coolantL(), cheapest(start.fitCase().catalog().all(Coolant.class), loop.coolant())))
+                .add(BigDecimal.valueOf(fittingsCents(build)))
                 .add(BigDecimal.valueOf(build.bill().materialCents()))
                 .add(BigDecimal.valueOf(labourMin * terms.rateCentsPerH())
                         .divide(BigDecimal.valueOf(60), 0, RoundingMode.HALF_UP));
         return sum.multiply(BigDecimal.valueOf(terms.contingencyPercent()).add(BigDecimal.valueOf(100)))
                 .divide(BigDecimal.valueOf(100), 0, RoundingMode.HALF_UP)
                 .longValueExact();
+    }
+
+    /** As read off the demo's catalogue by hand: a straight fitting by its tube, a low elbow, a drain; two elbows a part. */
+    private static long fittingsCents(Build build) {
+        long straight = switch (build.machine().water().runs().tube().id()) {
+            case "tube-soft-10-13" -> 490;
+            case "tube-soft-10-16" -> 590;
+            case "tube-soft-13-19" -> 690;
+            default -> 0;
+        };
+        if (straight == 0) {
+            return 0; // the small case has no fittings at all
+        }
+        long parts = 1
+                + build.machine().water().blocks().size()
+                + build.machine().mounts().stream()
+                        .filter(m -> m.radiator().isPresent())
+                        .count();
+        long tanks = build.parts().containsKey("reservoir") ? 1 : 0;
+        return 2 * straight * (parts + tanks) + 2 * 790 * parts + 1290;
     }
 
     private static BigDecimal upCents(double amount, long cents) {

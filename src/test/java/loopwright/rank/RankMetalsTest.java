@@ -134,7 +134,9 @@ class RankMetalsTest {
         if (part instanceof Block block) {
             return Optional.of(block.flow().metal());
         }
-        return part instanceof GraphicsCard card ? card.power().block().map(Block.Flow::metal) : Optional.empty();
+        return part instanceof GraphicsCard card && card.cooling() == GraphicsCard.Cooling.BLOCK
+                ? card.power().block().map(Block.Flow::metal)
+                : Optional.empty();
     }
 
     /** The same parts of drawn metals, and for each block and radiator a twin of the other metal that costs something else. */

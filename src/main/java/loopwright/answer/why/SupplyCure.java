@@ -21,8 +21,6 @@ final class SupplyCure {
     /** What no supply cures. */
     private static final String BOARD_ONLY = "electric.board-processor-plugs";
 
-    private static final double CENTS = 100;
-
     private final FitCase fitCase;
 
     SupplyCure(FitCase fitCase) {
@@ -36,7 +34,7 @@ final class SupplyCure {
         }
         return find(parts)
                 .map(s -> "; cheapest supply of the catalogue for these parts: " + s.id() + ", "
-                        + BuildWish.number(s.buy().priceCents() / CENTS, 2) + " "
+                        + java.math.BigDecimal.valueOf(s.buy().priceCents(), 2).toPlainString() + " "
                         + fitCase.brief().terms().currency())
                 .orElse("; no supply of the catalogue does for these parts");
     }
