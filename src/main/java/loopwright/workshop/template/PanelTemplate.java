@@ -80,7 +80,7 @@ public record PanelTemplate(
                 title,
                 PlanDrawing.of(plan),
                 TemplateWords.of(
-                        head(setting, view),
+                        head(setting, view, plan.holes()),
                         plan,
                         sight::word,
                         findings,
@@ -88,7 +88,7 @@ public record PanelTemplate(
                 Cautions.lines(sheet + ", " + view.words() + ".", refused));
     }
 
-    private static List<String> head(Setting setting, PanelView view) {
+    private static List<String> head(Setting setting, PanelView view, List<Hole> holes) {
         Area flat = view.flat();
         Plan.Edge edge = edge(view);
         List<String> out = new ArrayList<>();
@@ -108,8 +108,9 @@ public record PanelTemplate(
                                 : flat.bottomHmm() - view.walls().bottomHmm())
                 + " from the inside of that wall. The flat is " + Hundredths.text(flat.widthHmm()) + " wide and "
                 + Hundredths.text(flat.heightHmm()) + " high: if yours is not, stop.");
-        out.add("Done here: "
-                + String.join(", ", setting.mods().stream().map(m -> m.id()).toList()) + ".");
+        out.add("For: "
+                + String.join(
+                        ", ", holes.stream().map(h -> h.tag().mod()).distinct().toList()) + ".");
         return out;
     }
 

@@ -96,7 +96,7 @@ final class PlanDrawing {
         }
         boolean upright = area.heightHmm() > area.widthHmm();
         if (patch.layer() == Layer.BESIDE) {
-            text(new Dot(area.leftHmm() + 300, area.topHmm() - 200), SMALL_HMM, Mark.Stand.STARTS, patch.name());
+            text(new Dot(area.centre().xHmm(), area.topHmm() + 200), SMALL_HMM, Mark.Stand.MIDDLE, patch.name());
         } else if (upright) {
             text(new Dot(area.leftHmm() + 200, area.centre().yHmm()), SMALL_HMM, Mark.Stand.MIDDLE_UP, patch.name());
         } else {

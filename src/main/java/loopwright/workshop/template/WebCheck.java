@@ -158,7 +158,15 @@ record WebCheck(Setting setting, PanelView view) {
                             -Metal.between(hole, a)));
         }
         if (hole.tag().purpose().isForScrew()) {
-            old(groups, hole, features.slots(), Finding.Severity.REFUSED, "no screw head holds half in a slot");
+            boolean seat = hole.tag().purpose() == Hole.Purpose.SCREW;
+            old(
+                    groups,
+                    hole,
+                    features.slots(),
+                    seat ? Finding.Severity.REFUSED : Finding.Severity.WARNING,
+                    seat
+                            ? "no screw head holds half in a slot"
+                            : "span the slot with a plate, or fix the cover elsewhere");
             old(
                     groups,
                     hole,

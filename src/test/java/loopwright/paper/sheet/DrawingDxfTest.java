@@ -87,7 +87,7 @@ class DrawingDxfTest {
     void usesOnlyWhatReleaseTwelveHas() {
         String text = text(roofWithWindow());
         DxfEntities file = DxfEntities.read(text);
-        assertThat(text.chars()).allMatch(c -> c == '\n' || c >= 32 && c < 127);
+        assertThat(text.chars()).allMatch(c -> c == '\n' || (c >= 32 && c < 127));
         assertThat(file.entities()).allSatisfy(e -> {
             assertThat(RELEASE_12).contains(e.kind());
             assertThat(file.layers()).contains(e.text(8));

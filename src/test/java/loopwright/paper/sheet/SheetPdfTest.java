@@ -171,7 +171,7 @@ class SheetPdfTest {
             for (Sheet other : SHEETS) {
                 for (Mark.Circle mark : registers(one)) {
                     for (Mark.Circle same : registers(other)) {
-                        shared += one != other && mark.equals(same) ? 1 : 0;
+                        shared += !one.equals(other) && mark.equals(same) ? 1 : 0;
                     }
                 }
             }

@@ -59,7 +59,7 @@ class NestTest {
         for (Nest.Laid one : nest.laid()) {
             assertThat(sheet.covers(box(one))).as("seed %d, %s", seed, one).isTrue();
             for (Nest.Laid other : nest.laid()) {
-                if (one != other && one.sheet() == other.sheet()) {
+                if (!one.equals(other) && one.sheet() == other.sheet()) {
                     assertThat(box(one).distance(box(other)))
                             .as("seed %d, %s and %s", seed, one, other)
                             .isGreaterThanOrEqualTo(saw - 1e-6);

@@ -15,6 +15,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 class PanelViewTest {
 
+    private static final List<Axis> AXES = List.of(Axis.X, Axis.Y, Axis.Z);
+
     private static final Chassis CHASSIS = Demo.CATALOG.chassis("short-tower");
 
     private static PanelView view(Face face, boolean outside) {
@@ -30,7 +32,7 @@ class PanelViewTest {
 
     private static int[] vector(PanelView.Way way) {
         int[] out = new int[3];
-        out[way.axis().ordinal()] = way.sign();
+        out[AXES.indexOf(way.axis())] = way.sign();
         return out;
     }
 
@@ -42,7 +44,7 @@ class PanelViewTest {
         int[] u = vector(view(face, true).up());
         int[] towards = {r[1] * u[2] - r[2] * u[1], r[2] * u[0] - r[0] * u[2], r[0] * u[1] - r[1] * u[0]};
         int[] outwards = new int[3];
-        outwards[face.normal().ordinal()] = face.isHigh() ? 1 : -1;
+        outwards[AXES.indexOf(face.normal())] = face.isHigh() ? 1 : -1;
         assertThat(towards).isEqualTo(outwards);
     }
 
