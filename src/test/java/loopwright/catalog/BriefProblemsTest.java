@@ -116,8 +116,8 @@ class BriefProblemsTest {
         assertThat(broken(folder, FILE, "chassis: [cube]", "chassis: [cube]\ncalendar: {days_off: [sonday]}"))
                 .containsExactly(brief(
                         "7:23",
-                        "calendar.days_off[0]: found \"sonday\", allowed one of monday, tuesday, wednesday, thursday, friday,"
-                                + " saturday, sunday. Maybe sunday?"));
+                        "calendar.days_off[0]: found the text \"sonday\", allowed monday, tuesday, wednesday, thursday, friday,"
+                                + " saturday, sunday. Maybe monday?"));
         assertThat(broken(
                         folder,
                         FILE,
