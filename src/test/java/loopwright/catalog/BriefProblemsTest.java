@@ -106,4 +106,27 @@ class BriefProblemsTest {
         assertThat(broken(folder, FILE, "tube_m: 2", "tube_m: 2\n  reservoirs: {any_of: [v-9]}"))
                 .anyMatch(p -> p.contains("loop.reservoirs.any_of[0]: found \"v-9\""));
     }
+
+    @Test
+    void aCalendarHasDatesAndADayToWorkOn(@TempDir Path folder) {
+        assertThat(broken(folder, FILE, "chassis: [cube]", "chassis: [cube]\ncalendar: {start: \"2026-02-30\"}"))
+                .containsExactly(brief(
+                        "7:12",
+                        "calendar: found values that do not go together, allowed start as YYYY-MM-DD, not 2026-02-30"));
+        assertThat(broken(folder, FILE, "chassis: [cube]", "chassis: [cube]\ncalendar: {days_off: [sonday]}"))
+                .containsExactly(brief(
+                        "7:23",
+                        "calendar.days_off[0]: found the text \"sonday\", allowed monday, tuesday, wednesday, thursday, friday,"
+                                + " saturday, sunday. Maybe monday?"));
+        assertThat(broken(
+                        folder,
+                        FILE,
+                        "chassis: [cube]",
+                        "chassis: [cube]\ncalendar: {days_off: [monday, tuesday, wednesday, thursday, friday, saturday,"
+                                + " sunday]}"))
+                .containsExactly(
+                        brief(
+                                "7:12",
+                                "calendar: found values that do not go together, allowed days_off that leave a day to work on"));
+    }
 }

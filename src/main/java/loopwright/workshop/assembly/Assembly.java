@@ -55,13 +55,14 @@ public record Assembly(List<Step> steps, List<String> deadlock, List<Service> se
     public static Assembly of(Inspection inspection) {
         FitCase fitCase = inspection.fitCase();
         List<StandingBody> bodies = StandingBodies.of(fitCase, inspection.witness());
+        boolean cardIsWet = inspection.machine().water().blocks().size() > 1;
         List<SpaceBox> builtIn = new ArrayList<>();
         List<Piece> pieces = new ArrayList<>();
         for (StandingBody body : bodies) {
             if (isBuiltIn(body)) {
                 builtIn.addAll(matter(body));
             } else if (!matter(body).isEmpty()) {
-                pieces.add(piece(body));
+                pieces.add(piece(body, cardIsWet));
             }
         }
         return of(
@@ -126,18 +127,18 @@ public record Assembly(List<Step> steps, List<String> deadlock, List<Service> se
         return body.boxes().stream().filter(b -> !b.room()).toList();
     }
 
-    private static Piece piece(StandingBody body) {
+    private static Piece piece(StandingBody body, boolean cardIsWet) {
         String kind = body.id().replaceAll(":.*", "");
         boolean stack = kind.equals("stack");
         boolean radiator = body.boxes().stream().anyMatch(b -> b.what().contains("radiator"));
         boolean wet = stack
                 ? radiator
-                : Set.of("block", "pump", "reservoir").contains(kind)
-                        || (kind.equals("card") && body.boxes().stream().anyMatch(SpaceBox::room));
+                : Set.of("block", "pump", "reservoir").contains(kind) || (kind.equals("card") && cardIsWet);
+        Set<String> carries = kind.equals("board") ? Set.of("memory", "block", "card") : Set.of();
         List<SpaceBox> reach = kind.equals("board")
                 ? List.of()
                 : body.boxes().stream().filter(SpaceBox::room).toList();
-        return new Piece(body.id(), title(body.id()), matter(body), reach, wet, turn(kind));
+        return new Piece(body.id(), title(body.id()), matter(body), reach, wet, turn(kind), carries);
     }
 
     private static String title(String id) {

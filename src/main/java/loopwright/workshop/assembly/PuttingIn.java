@@ -12,7 +12,7 @@ import java.util.stream.IntStream;
  * In which order pieces can be put in, found by taking a whole machine apart: taking one out never blocks another, so whatever can
  * come out next may, and what is left at the end blocks itself.
  *
- * <p>A piece comes out once its plugs and ports have been reached and one of its {@link Ways} is free of what is still in. What has
+ * <p>A piece comes out once what is plugged into it is out, its plugs and ports have been reached and one of its {@link Ways} is free of what is still in. What has
  * no way even in an empty chassis is held to go in by a tilt: it never blocks the order, and is named.
  */
 final class PuttingIn {
@@ -40,6 +40,12 @@ final class PuttingIn {
 
     /** Whether a piece can leave a machine with these in: a way, and every plug of it at hand. */
     boolean leaves(int piece, long in) {
+        for (int i = 0; i < pieces.size(); i++) {
+            boolean carried = pieces.get(piece).carries().contains(pieces.get(i).id());
+            if (carried && (in >> i & 1) != 0) {
+                return false;
+            }
+        }
         return ways.get(piece).free(in) && reach.get(piece).stream().allMatch(r -> r.free(in));
     }
 
