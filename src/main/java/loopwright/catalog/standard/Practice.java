@@ -57,6 +57,13 @@ public record Practice(
                 fastening, finishing);
     }
 
+    /** The same with its own times and prices of the workshop. */
+    public Practice withWorkshop(Optional<Workshop> own) {
+        return new Practice(
+                room, air, heat, loop, core, measuring, electric, cabling, plumbing, materials, carrying, cutting, own,
+                fastening, finishing);
+    }
+
     /** What electrics are planned with: its own numbers, else the usual ones. */
     public PracticeElectric plannedElectric() {
         return electric.orElse(PracticeElectric.USUAL);

@@ -93,8 +93,7 @@ class BillTest {
 
     private static FitCase fitCase(OracleCase question, SplittableRandom dice) {
         Practice p = question.catalog().practice();
-        Practice practice = new Practice(
-                p.room(), p.air(), p.heat(), p.loop(), p.core(), p.measuring(), java.util.Optional.of(WORKSHOP));
+        Practice practice = p.withWorkshop(java.util.Optional.of(WORKSHOP));
         Catalog c = question.catalog();
         Catalog catalog = new Catalog(c.version(), c.currency(), c.parts(), c.standards(), practice);
         Brief b = question.brief();
