@@ -41,7 +41,9 @@ public record Narrowed(FitCase fitCase, FitWish wish, Predicate<Layout> layouts)
                         own.loop().tubeM(),
                         own.loop().coolant(),
                         own.loop().coolantL(),
-                        own.loop().run()),
+                        own.loop().run(),
+                        own.loop().fittings(),
+                        own.loop().addedBiocides()),
                 wide.limits(),
                 wide.terms());
         FitCase fitCase = new FitCase(wished.asked().catalog(), wished.asked().chassis(), brief);
