@@ -103,7 +103,8 @@ public final class WishedCase {
                 loop.coolant(),
                 loop.coolantL(),
                 loop.run(),
-                loop.fittings());
+                loop.fittings(),
+                loop.addedBiocides());
         return new Brief(
                 brief.id(),
                 brief.title(),

@@ -17,6 +17,9 @@ final class FeetCarry implements Check {
     @Override
     public void run(Items items, Problems problems) {
         for (Items.Placed<Chassis> chassis : items.of(Chassis.class)) {
+            if (items.asWritten().containsKey(chassis.value().id())) {
+                continue; // a reading of the case moves nothing that is judged here
+            }
             chassis.value().standing().ifPresent(standing -> check(chassis, standing, problems));
         }
     }

@@ -58,7 +58,7 @@ class SupplyCureTest {
                 .with(supply("zz-strong", 600, new Supply.Rails(49, 50, Optional.of(100), Optional.empty())));
         assertThat(sentence("electric.twelve-volt", small))
                 .endsWith(": 300.0 W wanted, weak has 240.0 W, 60.0 W short; cheapest supply of the catalogue for these"
-                        + " parts: zz-strong, 10 EUR");
+                        + " parts: zz-strong, 10.00 EUR");
     }
 
     @Test
