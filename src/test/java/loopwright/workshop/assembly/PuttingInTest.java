@@ -163,11 +163,11 @@ class PuttingInTest {
             for (Face step : Face.values()) {
                 int[] way = unit(step);
                 List<int[]> at = cells;
-                while (at != null) {
+                while (!at.isEmpty()) {
                     if (leaves(at, unit(side), taken)) {
                         return true;
                     }
-                    at = step.normal() == side.normal() ? null : moved(at, way, taken);
+                    at = step.normal() == side.normal() ? List.of() : moved(at, way, taken);
                 }
             }
         }
@@ -212,11 +212,11 @@ class PuttingInTest {
             int[] next = {c[0] + way[0], c[1] + way[1], c[2] + way[2]};
             for (int k : next) {
                 if (k < 0 || k >= SIZE) {
-                    return null;
+                    return List.of();
                 }
             }
             if (taken[next[0]][next[1]][next[2]]) {
-                return null;
+                return List.of();
             }
             out.add(next);
         }
