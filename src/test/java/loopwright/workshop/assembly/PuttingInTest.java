@@ -201,9 +201,12 @@ class PuttingInTest {
     }
 
     private static int[] unit(Face face) {
-        int[] out = new int[3];
-        out[face.normal().ordinal()] = face.isHigh() ? 1 : -1;
-        return out;
+        int step = face.isHigh() ? 1 : -1;
+        return switch (face.normal()) {
+            case X -> new int[] {step, 0, 0};
+            case Y -> new int[] {0, step, 0};
+            case Z -> new int[] {0, 0, step};
+        };
     }
 
     private static List<int[]> moved(List<int[]> cells, int[] way, boolean[][][] taken) {

@@ -88,7 +88,7 @@ class CansTest {
                 .mapToObj(area -> part("p" + area, 3L * area))
                 .toList();
         for (Cans cans : Cans.of(parts, PRACTICE)) {
-            long covered = cans.cans() * 3 * M2 / 2;
+            long covered = cans.cans() * 3L * M2 / 2;
             assertThat(covered).as("seed %d", seed).isGreaterThanOrEqualTo(cans.coatedHmm2());
             assertThat(covered - 3 * M2 / 2).as("seed %d", seed).isLessThan(cans.coatedHmm2());
         }
