@@ -92,6 +92,10 @@ final class WorkshopCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         about.requireKey(build);
+        if (about.format() != BriefOptions.Format.TABLE) {
+            throw new ParameterException(
+                    spec.commandLine(), "workshop writes papers into a folder; --format is for the other commands");
+        }
         Asked asked = about.read();
         LocalDate day = start.or(() -> asked.brief().calendar().flatMap(WorkCalendar::startDay))
                 .orElseThrow(() -> new ParameterException(

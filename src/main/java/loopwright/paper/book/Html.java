@@ -75,7 +75,7 @@ final class Html {
         for (List<String> row : rows.rows()) {
             out.append("<tr>");
             for (String cell : row) {
-                out.append(isNumber(cell) ? "<td class=\"number\">" : "<td>")
+                out.append(isNumber(cell) ? "<td class=\"number\">" : isDate(cell) ? "<td class=\"date\">" : "<td>")
                         .append(escaped(cell))
                         .append("</td>");
             }
@@ -83,6 +83,10 @@ final class Html {
         }
         out.append("</tbody>\n</table>\n");
         return this;
+    }
+
+    private static boolean isDate(String cell) {
+        return cell.matches("\\d{4}-\\d\\d-\\d\\d( \\d\\d:\\d\\d)?");
     }
 
     private static boolean isNumber(String cell) {
@@ -118,8 +122,8 @@ final class Html {
 
     /** A whole page of its own: nothing is fetched from anywhere. */
     static String page(String title, String body) {
-        return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
-                + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>"
+        return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n"
+                + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n<title>"
                 + escaped(title) + "</title>\n<style>\n" + STYLE + "</style>\n</head>\n<body>\n<main>\n" + body
                 + "</main>\n</body>\n</html>\n";
     }
@@ -135,6 +139,7 @@ final class Html {
             th { text-align: left; border-bottom: 0.35mm solid #1c2024; padding: 0.8mm 2mm 0.8mm 0; vertical-align: bottom; }
             td { border-bottom: 0.15mm solid #b8bec4; padding: 0.8mm 2mm 0.8mm 0; vertical-align: top; }
             td.number { text-align: right; white-space: nowrap; }
+            td.date { white-space: nowrap; }
             tr { break-inside: avoid; }
             figure { margin: 3mm 0 5mm; break-inside: avoid; }
             figure svg { max-width: 100%; height: auto; }
