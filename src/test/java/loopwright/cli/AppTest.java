@@ -42,8 +42,8 @@ class AppTest {
         assertThat(Ran.of().errLines())
                 .first()
                 .isEqualTo(
-                        "loopwright: a command is missing: fit, unlock, rank, inspect, compare, why, measure, check or"
-                                + " completion");
+                        "loopwright: a command is missing: fit, unlock, rank, inspect, compare, why, measure, workshop,"
+                                + " check or completion");
         assertThat(Ran.of().code()).isEqualTo(2);
         assertThat(Ran.of("fit").code()).isEqualTo(2);
         assertThat(Ran.of("fit").errLines())
