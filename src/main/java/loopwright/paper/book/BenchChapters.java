@@ -39,6 +39,13 @@ final class BenchChapters {
                     panel.isRefused() ? "REFUSED: do not cut" : panel.findings().isEmpty() ? "sound" : "see below");
         }
         html.table(rows);
+        for (PanelTemplate panel : papers.templates().panels()) {
+            panel.view()
+                    .area(panel.view().panel().flat())
+                    .ifPresent(flat -> html.figure(
+                            new BeforeAfter(panel, flat).svg(),
+                            panel.id() + ", its flat seen from outside: not to cut by, the templates are."));
+        }
         for (PanelTemplate panel : papers.templates().all()) {
             List<String> said = new ArrayList<>();
             panel.findings().forEach(f -> said.add(f.toString()));

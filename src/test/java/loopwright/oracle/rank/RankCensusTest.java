@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 class RankCensusTest {
 
     /** The first half of the seeds that the agreement is asked on. */
-    private static final int SEEDS = 120;
+    private static final int SEEDS = 60;
 
     @Test
     void limitsBiteAndBuildsTie() {
