@@ -52,7 +52,7 @@ class RankCensusTest {
                 SEEDS);
         assertThat(bite * 3).as(seen).isGreaterThanOrEqualTo(SEEDS);
         assertThat(several).as(seen).isGreaterThan(SEEDS / 3);
-        assertThat(metals).as(seen).isGreaterThanOrEqualTo(3);
+        assertThat(metals).as(seen).isGreaterThanOrEqualTo(2);
         assertThat(supplySound * 10).as(seen).isGreaterThanOrEqualTo(SEEDS);
         assertThat(fittings * 5).as(seen).isGreaterThanOrEqualTo(SEEDS);
         assertThat(tie).as(seen).isGreaterThan(SEEDS / 10);
