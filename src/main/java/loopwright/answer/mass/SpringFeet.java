@@ -44,7 +44,7 @@ public final class SpringFeet {
                 List<Double> out = new ArrayList<>();
                 for (int i = 0; i < feet.size(); i++) {
                     int at = down.indexOf(i);
-                    out.add(at < 0 ? 0.0 : loads.get(at));
+                    out.add(at < 0 ? Double.valueOf(0) : loads.get(at));
                 }
                 return List.copyOf(out);
             }

@@ -28,33 +28,36 @@ final class Drawing {
     /** A rectangle. */
     Drawing box(double x, double y, double width, double height, String style) {
         out.append(String.format(
-                Locale.ROOT,
-                "<rect x=\"%s\" y=\"%s\" width=\"%s\" height=\"%s\" %s/>\n",
-                n(x),
-                n(y),
-                n(width),
-                n(height),
-                style));
+                        Locale.ROOT,
+                        "<rect x=\"%s\" y=\"%s\" width=\"%s\" height=\"%s\" %s/>",
+                        n(x),
+                        n(y),
+                        n(width),
+                        n(height),
+                        style))
+                .append('\n');
         return this;
     }
 
     /** A circle. */
     Drawing circle(double x, double y, double radius, String style) {
         out.append(String.format(
-                Locale.ROOT, "<circle cx=\"%s\" cy=\"%s\" r=\"%s\" %s/>\n", n(x), n(y), n(radius), style));
+                        Locale.ROOT, "<circle cx=\"%s\" cy=\"%s\" r=\"%s\" %s/>", n(x), n(y), n(radius), style))
+                .append('\n');
         return this;
     }
 
     /** A straight line. */
     Drawing line(double x1, double y1, double x2, double y2, String style) {
         out.append(String.format(
-                Locale.ROOT,
-                "<line x1=\"%s\" y1=\"%s\" x2=\"%s\" y2=\"%s\" %s/>\n",
-                n(x1),
-                n(y1),
-                n(x2),
-                n(y2),
-                style));
+                        Locale.ROOT,
+                        "<line x1=\"%s\" y1=\"%s\" x2=\"%s\" y2=\"%s\" %s/>",
+                        n(x1),
+                        n(y1),
+                        n(x2),
+                        n(y2),
+                        style))
+                .append('\n');
         return this;
     }
 
@@ -66,13 +69,14 @@ final class Drawing {
      */
     Drawing text(double x, double y, double sizeMm, String anchor, String text) {
         out.append(String.format(
-                Locale.ROOT,
-                "<text x=\"%s\" y=\"%s\" font-size=\"%s\" text-anchor=\"%s\">%s</text>\n",
-                n(x),
-                n(y),
-                n(sizeMm),
-                anchor,
-                Html.escaped(text)));
+                        Locale.ROOT,
+                        "<text x=\"%s\" y=\"%s\" font-size=\"%s\" text-anchor=\"%s\">%s</text>",
+                        n(x),
+                        n(y),
+                        n(sizeMm),
+                        anchor,
+                        Html.escaped(text)))
+                .append('\n');
         return this;
     }
 

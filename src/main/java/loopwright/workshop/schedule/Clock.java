@@ -42,11 +42,11 @@ public final class Clock {
         this.first = first;
         this.daySteps = dayMin / STEP_MIN;
         int opens = Math.min(startMin, DAY_MIN - daySteps * STEP_MIN);
-        int day = 0;
-        for (int i = 0; i < DAYS; day++) {
+        int worked = 0;
+        for (int day = 0; worked < DAYS; day++) {
             if (works.test(first.plusDays(day))) {
-                dayStartMin[i] = day * DAY_MIN + opens;
-                i++;
+                dayStartMin[worked] = day * DAY_MIN + opens;
+                worked++;
             } else if (day > 20 * DAYS) {
                 throw new IllegalArgumentException("no day is worked");
             }
