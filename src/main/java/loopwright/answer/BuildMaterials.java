@@ -70,15 +70,10 @@ public final class BuildMaterials {
                 .orElse(List.of());
         return new LoopMaterials.Fittings(
                 inspection.fitCase().catalog().all(TubeFitting.class).stream()
-                        .filter(f -> named.isEmpty() ? takes(f, tube) && isBought(f) : named.contains(f.id()))
+                        .filter(f -> named.isEmpty() ? takes(f, tube) && f.isSoundInCopper() : named.contains(f.id()))
                         .map(f -> new LoopMaterials.FittingPiece(f.id(), Wetted.of(f.wetted())))
                         .toList(),
                 !named.isEmpty());
-    }
-
-    /** What is never bought unless a brief names it. */
-    private static boolean isBought(TubeFitting fitting) {
-        return fitting.wetted() != TubeFitting.Wetted.ZINC_PLATED && fitting.wetted() != TubeFitting.Wetted.ALUMINIUM;
     }
 
     private static boolean takes(TubeFitting fitting, Tube tube) {

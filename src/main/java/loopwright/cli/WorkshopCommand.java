@@ -3,6 +3,7 @@ package loopwright.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -84,7 +85,7 @@ final class WorkshopCommand implements Callable<Integer> {
             paramLabel = "DATE",
             description =
                     "The day on which parts are ordered, like 2027-01-11. Default: what the brief's calendar says.")
-    private Optional<LocalDate> start = Optional.empty();
+    private Optional<String> start = Optional.empty();
 
     @Option(names = "--replace", description = "Papers of the same names that are there already give way.")
     private boolean replace;
@@ -97,9 +98,7 @@ final class WorkshopCommand implements Callable<Integer> {
                     spec.commandLine(), "workshop writes papers into a folder; --format is for the other commands");
         }
         Asked asked = about.read();
-        LocalDate day = start.or(() -> asked.brief().calendar().flatMap(WorkCalendar::startDay))
-                .orElseThrow(() -> new ParameterException(
-                        spec.commandLine(), "the brief says no day to begin on: say --start DATE, like 2027-01-11"));
+        LocalDate day = day(asked);
         Stopper stopper = about.stopper();
         for (Chassis chassis : asked.chassis()) {
             FitCase fitCase = new FitCase(asked.catalog(), chassis, asked.brief());
@@ -126,6 +125,25 @@ final class WorkshopCommand implements Callable<Integer> {
                 .println("loopwright: no build has the key " + build
                         + ": rank prints the keys of this brief and catalogue");
         return ExitCode.NO;
+    }
+
+    private LocalDate day(Asked asked) {
+        if (start.isEmpty()) {
+            return asked.brief()
+                    .calendar()
+                    .flatMap(WorkCalendar::startDay)
+                    .orElseThrow(() -> new ParameterException(
+                            spec.commandLine(),
+                            "the brief says no day to begin on: say --start DATE, like 2027-01-11"));
+        }
+        try {
+            return LocalDate.parse(start.get());
+        } catch (DateTimeParseException e) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--start must be a day like 2027-01-11 but was \"" + start.get() + "\"; nothing was written",
+                    e);
+        }
     }
 
     private int write(SortedMap<String, byte[]> papers) {

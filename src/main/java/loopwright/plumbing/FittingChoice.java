@@ -9,7 +9,6 @@ import loopwright.catalog.brief.LoopWish;
 import loopwright.catalog.part.Tube;
 import loopwright.catalog.part.TubeFitting;
 import loopwright.catalog.part.TubeFitting.Kind;
-import loopwright.catalog.part.TubeFitting.Wetted;
 
 /**
  * The cheapest fitting of each kind that takes the tube and that the brief allows; of equal price the first by id. Zinc and
@@ -33,22 +32,9 @@ record FittingChoice(
     private static Optional<TubeFitting> cheapest(Catalog catalog, List<String> named, Tube tube, Kind kind) {
         return catalog.all(TubeFitting.class).stream()
                 .filter(f -> f.kind() == kind)
-                .filter(f -> kind != Kind.STRAIGHT || takes(f, tube))
-                .filter(f -> named.isEmpty() ? isSound(f) : named.contains(f.id()))
+                .filter(f -> kind != Kind.STRAIGHT || f.takes(tube))
+                .filter(f -> named.isEmpty() ? f.isSoundInCopper() : named.contains(f.id()))
                 .min(Comparator.comparingLong((TubeFitting f) -> f.buy().priceCents())
                         .thenComparing(TubeFitting::id));
-    }
-
-    private static boolean takes(TubeFitting fitting, Tube tube) {
-        return fitting.tubeBoreMm()
-                        .filter(d -> d.valueHmm() == tube.boreMm().valueHmm())
-                        .isPresent()
-                && fitting.tubeOutsideMm()
-                        .filter(d -> d.valueHmm() == tube.outsideMm().valueHmm())
-                        .isPresent();
-    }
-
-    private static boolean isSound(TubeFitting fitting) {
-        return fitting.wetted() != Wetted.ZINC_PLATED && fitting.wetted() != Wetted.ALUMINIUM;
     }
 }

@@ -2,14 +2,12 @@ package loopwright.rank;
 
 import java.util.Comparator;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Predicate;
 import loopwright.catalog.brief.Choice;
 import loopwright.catalog.part.Part;
 import loopwright.catalog.part.Tube;
 import loopwright.catalog.part.TubeFitting;
 import loopwright.catalog.part.TubeFitting.Kind;
-import loopwright.catalog.part.TubeFitting.Wetted;
 import loopwright.fit.FitCase;
 
 /**
@@ -27,8 +25,6 @@ public record LoopFittings(long straightCents, long elbowsCents, long drainCents
 
     /** Ends of tube at a part. */
     static final int ENDS = 2;
-
-    private static final Set<Wetted> NEVER = Set.of(Wetted.ZINC_PLATED, Wetted.ALUMINIUM);
 
     /** Those of a case. */
     public static LoopFittings of(FitCase fitCase) {
@@ -79,7 +75,7 @@ public record LoopFittings(long straightCents, long elbowsCents, long drainCents
     private static Optional<TubeFitting> cheapest(FitCase fitCase, Kind kind, Predicate<TubeFitting> goes) {
         Choice wish = fitCase.brief().loop().fittings().orElse(Choice.ANY);
         return fitCase.catalog().all(TubeFitting.class).stream()
-                .filter(f -> f.kind() == kind && !NEVER.contains(f.wetted()) && goes.test(f))
+                .filter(f -> f.kind() == kind && f.isSoundInCopper() && goes.test(f))
                 .filter(f -> wish.anyOf().isEmpty() || wish.anyOf().contains(f.id()))
                 .min(Comparator.comparingLong((TubeFitting f) -> f.buy().priceCents())
                         .thenComparing(Part::id));

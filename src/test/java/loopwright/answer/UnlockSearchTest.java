@@ -28,6 +28,9 @@ class UnlockSearchTest {
     private static final Catalog CATALOG = CatalogReader.read(Path.of("catalogs"));
 
     private static final FitCase CASE = fitCase("slim-desk");
+
+    /** Remembers what it has worked out: thousands of layouts share stacks. */
+    private static final Cooling COOLING = new Cooling(CASE);
     private static final FitSearch SEARCH = new FitSearch(CASE, FitWish.ALL, () -> false);
     private static final FitResult FITS = SEARCH.run();
     private static final Unlocks UNLOCKS = new UnlockSearch(CASE, SEARCH, FITS, new Cooling(CASE)).answer();
@@ -116,12 +119,11 @@ class UnlockSearchTest {
     }
 
     private static boolean isMatched(FoundLayout found, ModSet mods, List<Combination> all) {
-        Cooling cooling = new Cooling(CASE);
         ModBill bill = ModBill.of(CATALOG, CASE.chassis(), mods);
         Combination one = new Combination(
                 found,
                 mods,
-                cooling.conductanceWPerK(found.layout(), mods),
+                COOLING.conductanceWPerK(found.layout(), mods),
                 bill,
                 bill.costCents(CASE.brief().terms()));
         return all.stream().anyMatch(a -> isNoWorse(a, one));

@@ -33,6 +33,11 @@ public record TubeFitting(
         return kind == Kind.STRAIGHT && isThat(tubeBoreMm, tube.boreMm()) && isThat(tubeOutsideMm, tube.outsideMm());
     }
 
+    /** Whether it may touch the coolant of a copper loop: not of zinc or aluminium. */
+    public boolean isSoundInCopper() {
+        return wetted != Wetted.ZINC_PLATED && wetted != Wetted.ALUMINIUM;
+    }
+
     private static boolean isThat(Optional<Dimension> taken, Dimension size) {
         return taken.filter(t -> t.valueHmm() == size.valueHmm()).isPresent();
     }
