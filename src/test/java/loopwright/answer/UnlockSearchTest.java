@@ -31,6 +31,7 @@ class UnlockSearchTest {
 
     /** Remembers what it has worked out: thousands of layouts share stacks. */
     private static final Cooling COOLING = new Cooling(CASE);
+
     private static final FitSearch SEARCH = new FitSearch(CASE, FitWish.ALL, () -> false);
     private static final FitResult FITS = SEARCH.run();
     private static final Unlocks UNLOCKS = new UnlockSearch(CASE, SEARCH, FITS, new Cooling(CASE)).answer();

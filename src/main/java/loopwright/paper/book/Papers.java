@@ -57,13 +57,14 @@ public final class Papers {
         titles.put(name, "Cut and drill templates at 1:1: print at 100 %, measure the bars");
         files.put(name, pdf.toByteArray());
         for (PanelTemplate panel : all) {
+            String file = "template-" + panel.id().replaceAll("[^A-Za-z0-9]+", "-");
             String what = panel.isRefused() ? "REFUSED, do not cut: " : "";
             add(
-                    "template-" + panel.id() + ".svg",
+                    file + ".svg",
                     what + "the same in millimetres, for a screen or a plotter",
                     text(out -> SheetSvg.write(Sheets.whole(panel.leaf()), out)));
             add(
-                    "template-" + panel.id() + ".dxf",
+                    file + ".dxf",
                     what + "the same for whoever cuts it: layers CUT and DRILL",
                     text(out -> DrawingDxf.write(panel.leaf(), out)));
         }

@@ -83,6 +83,7 @@ class PapersTest {
         }
         named.add("index.html");
         assertThat(named).isEqualTo(papers.keySet());
+        assertThat(papers.keySet()).allMatch(name -> name.matches("[a-z0-9-]+\\.[a-z]+"));
         for (var paper : papers.entrySet()) {
             if (paper.getKey().endsWith(".pdf")) {
                 try (PDDocument pdf = Loader.loadPDF(paper.getValue())) {
