@@ -29,7 +29,7 @@ import picocli.CommandLine.Spec;
         description = "Tells which dimension to measure first, with what, where, and what it would change.%n",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        footer = "%nExample:%n  loopwright measure scenarios/demo.yaml --record readings/short-tower.yaml")
+        footer = "%nExample:%n  loopwright measure scenarios/demo.yaml --record scenarios/readings/short-tower.yaml")
 final class MeasureCommand implements Callable<Integer> {
 
     @Spec

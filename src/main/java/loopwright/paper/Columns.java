@@ -30,6 +30,23 @@ final class Columns {
         return new Columns(false);
     }
 
+    /** A table with a head line. */
+    static Columns of(Passages.Table table) {
+        Columns out = headed(table.heads().toArray(String[]::new));
+        out.rows.addAll(table.rows());
+        return out;
+    }
+
+    /** The heads; empty without a head line. */
+    List<String> heads() {
+        return headed ? rows.get(0) : List.of();
+    }
+
+    /** The rows below the heads. */
+    List<List<String>> body() {
+        return headed ? rows.subList(1, rows.size()) : rows;
+    }
+
     /** Adds a row; every row has the same number of cells. */
     Columns row(String... cells) {
         rows.add(List.of(cells));
@@ -55,8 +72,7 @@ final class Columns {
     }
 
     private boolean isNumeric(int column) {
-        List<List<String>> body = headed ? rows.subList(1, rows.size()) : rows;
-        return !body.isEmpty() && body.stream().allMatch(r -> r.get(column).matches("-?[0-9.]+|-"));
+        return !body().isEmpty() && body().stream().allMatch(r -> r.get(column).matches("-?[0-9.]+|-"));
     }
 
     private static String padded(String text, int width, boolean right) {

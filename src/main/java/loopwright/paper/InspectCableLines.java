@@ -1,6 +1,5 @@
 package loopwright.paper;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -22,24 +21,23 @@ final class InspectCableLines {
 
     private InspectCableLines() {}
 
-    static List<String> of(InspectAnswer answer) {
+    static Passages of(InspectAnswer answer) {
         Optional<CablePlan> plan = answer.cables();
         if (plan.isEmpty()) {
-            return List.of("Neither practice nor supply say enough of cables.");
+            return new Passages().say("", "Neither practice nor supply say enough of cables.");
         }
         Terms terms = answer.inspection().fitCase().brief().terms();
-        List<String> out = new ArrayList<>(feeds(plan.get()));
-        out.addAll(cures(plan.get(), terms));
-        out.addAll(holes(plan.get()));
-        out.addAll(leftOver(plan.get()));
-        plan.get().straight().ifPresent(s -> out.addAll(Lines.wrap("16-pin plug: ", straight(s))));
-        out.add("");
-        out.addAll(sleeving(plan.get()));
-        out.add("Nothing is opened at a supply: inside it mains voltage stays after unplugging. Unplug first.");
-        return out;
+        Passages out = new Passages().table(feeds(plan.get()));
+        cures(plan.get(), terms, out);
+        holes(plan.get(), out);
+        leftOver(plan.get(), out);
+        plan.get().straight().ifPresent(s -> out.say("16-pin plug: ", straight(s)));
+        sleeving(plan.get(), out.gap());
+        return out.say(
+                "", "Nothing is opened at a supply: inside it mains voltage stays after unplugging. Unplug first.");
     }
 
-    private static List<String> feeds(CablePlan plan) {
+    private static Columns feeds(CablePlan plan) {
         Columns table = Columns.headed("plug", "to", "cable", "way mm", "wants", "has", "verdict", "goes");
         for (Feed feed : plan.feeds()) {
             table.row(
@@ -52,7 +50,7 @@ final class InspectCableLines {
                     verdict(feed),
                     goes(feed));
         }
-        return table.lines("");
+        return table;
     }
 
     static String verdict(Feed feed) {
@@ -74,18 +72,18 @@ final class InspectCableLines {
                         : "through " + String.join(", ", feed.way().holes()));
     }
 
-    private static List<String> cures(CablePlan plan, Terms terms) {
-        List<String> out = new ArrayList<>();
+    private static void cures(CablePlan plan, Terms terms, Passages out) {
         for (Feed feed : plan.feeds()) {
             if (feed.verdict() == Verdict.TOO_SHORT) {
-                out.addAll(Lines.wrap("to reach the " + feed.to() + ": ", cure(feed.cure(), terms)));
+                out.say("to reach the " + feed.to() + ": ", cure(feed.cure(), terms));
             }
         }
         if (plan.leadsCents() > 0) {
-            out.add("extension leads: " + money(plan.leadsCents(), terms)
-                    + " in all, not in the build's price; rank does not price them");
+            out.say(
+                    "",
+                    "extension leads: " + money(plan.leadsCents(), terms)
+                            + " in all, not in the build's price; rank does not price them");
         }
-        return out;
     }
 
     static String cure(Optional<LeadChoice> cure, Terms terms) {
@@ -98,16 +96,15 @@ final class InspectCableLines {
         return Mm.rounded(cents / (double) PERCENT, 2) + " " + terms.currency();
     }
 
-    private static List<String> holes(CablePlan plan) {
-        List<String> out = new ArrayList<>();
+    private static void holes(CablePlan plan, Passages out) {
         for (HoleUse use : plan.holes()) {
             if (!use.cables().isEmpty()) {
-                out.addAll(Lines.wrap(
+                out.say(
                         use.hole().id() + ": ",
                         numbers(use.cables()) + " in " + Mm.rounded(use.fillShare() * PERCENT, 0) + " % of "
                                 + Mm.text(use.hole().longHmm()) + " x "
                                 + Mm.text(use.hole().shortHmm()) + " mm free"
-                                + (use.crowded() ? ": CROWDED" : "")));
+                                + (use.crowded() ? ": CROWDED" : ""));
             }
         }
         plan.room().behindTrayHmm().ifPresent(depth -> {
@@ -115,39 +112,37 @@ final class InspectCableLines {
             String thick = plan.room().tooThick().isEmpty()
                     ? ""
                     : "; bundles of " + numbers(plan.room().tooThick()) + " are thicker and must lie flat";
-            out.addAll(Lines.wrap("behind the tray: ", Mm.text(depth) + " mm" + flat + thick));
+            out.say("behind the tray: ", Mm.text(depth) + " mm" + flat + thick);
         });
-        return out;
     }
 
     private static String numbers(List<Integer> cables) {
         return cables.stream().map(n -> "#" + n).collect(Collectors.joining(", "));
     }
 
-    private static List<String> leftOver(CablePlan plan) {
+    private static void leftOver(CablePlan plan, Passages out) {
         String each = plan.cables().stream()
                 .filter(c -> c.leftMm() > 0)
                 .map(c ->
                         "#" + c.number() + " " + c.leftMm() + " mm" + (c.feeds().isEmpty() ? " (not used)" : ""))
                 .collect(Collectors.joining(", "));
-        List<String> out = new ArrayList<>(Lines.wrap("left over: ", each.isEmpty() ? "nothing" : each));
+        out.say("left over: ", each.isEmpty() ? "nothing" : each);
         double left = plan.leftL();
         double free = plan.room().freeL();
-        out.addAll(Lines.wrap(
+        out.say(
                 "to put away: ",
                 Mm.rounded(left, 2) + " L, free " + Mm.rounded(free, 2) + " L ("
                         + plan.room().parking().stream()
                                 .map(p -> p.title() + " " + Mm.rounded(p.freeL(), 2))
                                 .collect(Collectors.joining(", "))
-                        + "): " + (left <= free ? "goes in" : "TOO MUCH by " + Mm.rounded(left - free, 2) + " L")));
+                        + "): " + (left <= free ? "goes in" : "TOO MUCH by " + Mm.rounded(left - free, 2) + " L"));
         String boxed = numbers(plan.cables().stream()
                 .filter(CableUse::staysInTheBox)
                 .map(CableUse::number)
                 .toList());
         if (!boxed.isEmpty()) {
-            out.addAll(Lines.wrap("stay in the box: ", boxed));
+            out.say("stay in the box: ", boxed);
         }
-        return out;
     }
 
     static String straight(CablePlan.Straight straight) {
@@ -160,7 +155,7 @@ final class InspectCableLines {
                 + " straight before any bend + plug " + Mm.text(straight.plugHmm()) + ": " + verdict;
     }
 
-    private static List<String> sleeving(CablePlan plan) {
+    private static void sleeving(CablePlan plan, Passages out) {
         Columns table = Columns.headed("cable", "plug", "length", "wires", "cord m", "heat-shrinks", "feeds");
         double cordM = 0;
         int shrinks = 0;
@@ -179,9 +174,10 @@ final class InspectCableLines {
                         String.join(", ", use.feeds()));
             }
         }
-        List<String> out = new ArrayList<>(table.lines(""));
-        out.add("sleeving in all: " + Mm.rounded(cordM, 1) + " m of cord, " + shrinks
-                + " heat-shrinks (or none); extension leads not counted");
-        return out;
+        out.table(table)
+                .say(
+                        "",
+                        "sleeving in all: " + Mm.rounded(cordM, 1) + " m of cord, " + shrinks
+                                + " heat-shrinks (or none); extension leads not counted");
     }
 }

@@ -1,7 +1,5 @@
 package loopwright.paper;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import loopwright.answer.InspectAnswer;
@@ -14,24 +12,23 @@ final class InspectDriveLines {
 
     private InspectDriveLines() {}
 
-    static List<String> of(InspectAnswer answer) {
+    static Passages of(InspectAnswer answer) {
         DriveList list = answer.drives();
-        List<String> out = new ArrayList<>();
+        Passages out = new Passages();
         for (DriveList.Line line : list.drives()) {
-            out.addAll(Lines.wrap(
+            out.say(
                     "drive " + line.number() + ": ",
                     line.drive().title() + ", in: " + line.place().title()
-                            + line.madeBy().map(m -> " (made by: " + m + ")").orElse("")));
-            out.addAll(Lines.wrap("         ", sentence(answer, line)));
+                            + line.madeBy().map(m -> " (made by: " + m + ")").orElse(""));
+            out.say("         ", sentence(answer, line));
         }
         if (!list.onBoard().isEmpty()) {
-            out.addAll(Lines.wrap("on the board: ", String.join(", ", list.onBoard())));
+            out.say("on the board: ", String.join(", ", list.onBoard()));
         }
-        if (out.isEmpty()) {
-            out.add("none");
+        if (out.all().isEmpty()) {
+            out.say("", "none");
         }
-        out.addAll(Lines.wrap("places: ", DriveWords.places(list.places())));
-        return out;
+        return out.say("places: ", DriveWords.places(list.places()));
     }
 
     /** Screws, cable, heat and hum of one drive. */

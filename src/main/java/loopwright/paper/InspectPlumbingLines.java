@@ -30,20 +30,18 @@ final class InspectPlumbingLines {
     private InspectPlumbingLines() {}
 
     /** Sections by title. */
-    static Map<String, List<String>> of(InspectAnswer answer) {
+    static Map<String, Passages> of(InspectAnswer answer) {
         PlumbingPlan plumbing = answer.plumbing();
         Brief brief = answer.inspection().fitCase().brief();
-        Map<String, List<String>> out = new LinkedHashMap<>();
+        Map<String, Passages> out = new LinkedHashMap<>();
         out.put("RUNS, from the tank on", runs(plumbing, answer.inspection()));
-        List<String> fill = fill(plumbing.plan(), brief);
-        fill.addAll(findings(plumbing.plan(), Section.FILL));
-        out.put("FILL", fill);
+        out.put("FILL", fill(plumbing.plan(), brief).then(findings(plumbing.plan(), Section.FILL)));
         out.put("BLEED", findings(plumbing.plan(), Section.BLEED));
         out.put("DRAIN", findings(plumbing.plan(), Section.DRAIN));
         return out;
     }
 
-    private static List<String> runs(PlumbingPlan plumbing, Inspection in) {
+    private static Passages runs(PlumbingPlan plumbing, Inspection in) {
         Brief brief = in.fitCase().brief();
         LoopPlan plan = plumbing.plan();
         Columns table = Columns.headed("from", "to", "mm", "bends", "elbows", "straight", "verdict");
@@ -57,13 +55,13 @@ final class InspectPlumbingLines {
                     "2",
                     verdict(run));
         }
-        List<String> out = new ArrayList<>(table.lines(""));
-        out.addAll(Lines.wrap("", sum(plan, brief)));
-        out.addAll(Lines.wrap("", fittings(plan.materials().bill(), in)));
-        out.addAll(Lines.wrap("", flow(plumbing)));
-        plan.notes().forEach(n -> out.addAll(Lines.wrap("", n)));
-        out.addAll(findings(plan, Section.RUNS));
-        return out;
+        Passages out = new Passages()
+                .table(table)
+                .say("", sum(plan, brief))
+                .say("", fittings(plan.materials().bill(), in))
+                .say("", flow(plumbing));
+        plan.notes().forEach(n -> out.say("", n));
+        return out.then(findings(plan, Section.RUNS));
     }
 
     static String verdict(PlannedRun run) {
@@ -107,7 +105,7 @@ final class InspectPlumbingLines {
                 + Mm.rounded(state.water().meanC(), 2) + " C";
     }
 
-    private static List<String> fill(LoopPlan plan, Brief brief) {
+    private static Passages fill(LoopPlan plan, Brief brief) {
         double full = plan.materials().coolant().fullML();
         double order = plan.materials().coolant().orderML() / ML_PER_L;
         double wished = brief.loop().coolantL();
@@ -116,18 +114,18 @@ final class InspectPlumbingLines {
             holds.add(part.name() + " " + Mm.rounded(part.holds().coolantML(), 0));
         }
         holds.add("tube " + Mm.rounded(plan.materials().coolant().tubeML(), 0));
-        List<String> out = new ArrayList<>(Lines.wrap(
-                "",
-                "The loop holds " + Mm.rounded(full, 0) + " mL full: " + String.join(", ", holds) + ". Order "
-                        + Mm.rounded(order, 2) + " L, with what flushes new radiators; the brief says "
-                        + Mm.rounded(wished, 2) + " L" + (wished < order ? ", TOO LITTLE." : ".")));
+        Passages out = new Passages()
+                .say(
+                        "",
+                        "The loop holds " + Mm.rounded(full, 0) + " mL full: " + String.join(", ", holds) + ". Order "
+                                + Mm.rounded(order, 2) + " L, with what flushes new radiators; the brief says "
+                                + Mm.rounded(wished, 2) + " L" + (wished < order ? ", TOO LITTLE." : "."));
         Port cap = plan.openings().fill();
-        out.addAll(Lines.wrap(
+        return out.say(
                 "",
                 "Fill at the " + plan.tank().name() + ", "
                         + (cap.assumed() ? "cap assumed in the middle of its top" : cap.id()) + ", at " + at(cap)
-                        + "."));
-        return out;
+                        + ".");
     }
 
     /** Chassis coordinates, mm. */
@@ -136,15 +134,14 @@ final class InspectPlumbingLines {
                 + Mm.text(port.at().z());
     }
 
-    private static List<String> findings(LoopPlan plan, Section section) {
-        List<String> out = new ArrayList<>();
+    private static Passages findings(LoopPlan plan, Section section) {
+        Passages out = new Passages();
         for (Finding finding : plan.findings()) {
             if (finding.section() == section) {
                 String word = finding.verdict() == Finding.Verdict.OK
                         ? "ok"
                         : finding.verdict().name();
-                out.addAll(Lines.wrap(
-                        word + " ".repeat(Math.max(1, 9 - word.length())), " ".repeat(9), finding.sentence()));
+                out.judge(word, finding.sentence());
             }
         }
         return out;

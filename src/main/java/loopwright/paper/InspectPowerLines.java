@@ -15,33 +15,30 @@ final class InspectPowerLines {
 
     private InspectPowerLines() {}
 
-    static List<String> of(Powering power) {
-        List<String> out = new ArrayList<>(rails(power));
-        out.add("");
-        out.addAll(supply(power));
-        out.addAll(Lines.wrap("burst: ", surge(power)));
+    static Passages of(Powering power) {
+        Passages out = new Passages().table(rails(power)).gap();
+        supply(power, out);
+        out.say("burst: ", surge(power));
         Powering.Burst first = power.bursts().stream().findFirst().orElse(null);
         if (first != null) {
-            out.addAll(Lines.wrap(
+            out.say(
                     "between bursts: ",
                     "at most " + watts(first.betweenW()) + " W where bursts of " + watts(first.burstW()) + " W take "
                             + Mm.rounded(first.row().dutyPercent(), 0) + " % of the time, "
-                            + Mm.rounded(first.row().timeUs(), 0) + " us each (supply guide)"));
+                            + Mm.rounded(first.row().timeUs(), 0) + " us each (supply guide)");
         }
-        out.add("");
+        out.gap();
         Columns plugs = Columns.headed("plugs of the supply", "wanted", "there");
         power.connectors().forEach(c -> plugs.row(c.name(), Integer.toString(c.wanted()), Integer.toString(c.there())));
-        out.addAll(plugs.lines(""));
-        out.add("");
-        out.addAll(InspectWiringLines.of(power));
-        out.addAll(
-                Lines.wrap(
+        return out.table(plugs)
+                .gap()
+                .then(InspectWiringLines.of(power))
+                .say(
                         "",
-                        "Never open a supply. Mains wiring is for licensed people; local codes and the makers' instructions rule."));
-        return out;
+                        "Never open a supply. Mains wiring is for licensed people; local codes and the makers' instructions rule.");
     }
 
-    private static List<String> rails(Powering power) {
+    private static Columns rails(Powering power) {
         Map<LoadParts.State, RailBudget> budgets = power.budgets();
         Columns table = Columns.headed("rail, W", "idle", "work", "worst", "there", "left");
         Optional<RailBudget> there = power.capacity();
@@ -49,7 +46,7 @@ final class InspectPowerLines {
         row(table, "5 V + 3.3 V", budgets, RailBudget::lowMilliW, there.map(RailBudget::lowMilliW));
         double ratedW = power.supply().output().ratedW();
         row(table, "all", budgets, RailBudget::sumMilliW, Optional.of(Math.round(ratedW * 1000)));
-        return table.lines("");
+        return table;
     }
 
     /** What a budget says of a rail. */
@@ -71,7 +68,7 @@ final class InspectPowerLines {
         table.row(cells.toArray(String[]::new));
     }
 
-    private static List<String> supply(Powering power) {
+    private static void supply(Powering power, Passages out) {
         Columns table =
                 Columns.headed("supply", "load W", "load %", "efficiency %", "mains W", "heat W", "dB(A) at 1 m");
         for (Powering.AtLoad at : power.atLoads()) {
@@ -84,12 +81,11 @@ final class InspectPowerLines {
                     watts(at.heatW()),
                     Mm.rounded(at.noiseDBA(), 1).toPlainString());
         }
-        List<String> out = new ArrayList<>(table.lines(""));
-        power.level().ifPresent(l -> out.add("efficiency: its sheet reaches the level " + l.level() + " (230 V)"));
+        out.table(table);
+        power.level().ifPresent(l -> out.say("", "efficiency: its sheet reaches the level " + l.level() + " (230 V)"));
         if (power.supply().noise().isEmpty()) {
-            out.add("its sheet gives no noise at part load: its loudest is taken at any load");
+            out.say("", "its sheet gives no noise at part load: its loudest is taken at any load");
         }
-        return out;
     }
 
     private static String surge(Powering power) {

@@ -1,6 +1,5 @@
 package loopwright.paper;
 
-import java.util.List;
 import java.util.Map;
 import loopwright.answer.InspectAnswer;
 
@@ -10,22 +9,22 @@ public final class InspectSections {
     private InspectSections() {}
 
     /** Runs, filling, bleeding and draining, by title. */
-    public static Map<String, List<String>> plumbing(InspectAnswer answer) {
+    public static Map<String, Passages> plumbing(InspectAnswer answer) {
         return InspectPlumbingLines.of(answer);
     }
 
     /** Rails, plugs, headers. */
-    public static List<String> power(InspectAnswer answer) {
+    public static Passages power(InspectAnswer answer) {
         return InspectPowerLines.of(answer.inspection().powering());
     }
 
     /** Which cable feeds what, and whether it reaches. */
-    public static List<String> cables(InspectAnswer answer) {
+    public static Passages cables(InspectAnswer answer) {
         return InspectCableLines.of(answer);
     }
 
     /** Drives and their screws. */
-    public static List<String> drives(InspectAnswer answer) {
+    public static Passages drives(InspectAnswer answer) {
         return InspectDriveLines.of(answer);
     }
 }

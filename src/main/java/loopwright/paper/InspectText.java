@@ -40,13 +40,13 @@ public final class InspectText implements InspectPaper {
         section("LOOP", InspectLoopLines.of(in));
         section("MATERIALS: does the coolant bear what it touches", InspectMaterialLines.of(in));
         section("MASS: what it weighs, how it stands, how it is lifted", InspectMassLines.of(in));
-        InspectPlumbingLines.of(answer).forEach(this::section);
+        InspectPlumbingLines.of(answer).forEach((title, passages) -> section(title, passages.lines()));
         section("TEMPERATURES", InspectHeatLines.temperatures(answer));
         section("WHAT DECIDES THEM", InspectHeatLines.causes(answer));
         section("SOUND", InspectSoundLines.of(answer));
-        section("POWER", InspectPowerLines.of(in.powering()));
-        section("CABLES: do they reach", InspectCableLines.of(answer));
-        section("DRIVES", InspectDriveLines.of(answer));
+        section("POWER", InspectPowerLines.of(in.powering()).lines());
+        section("CABLES: do they reach", InspectCableLines.of(answer).lines());
+        section("DRIVES", InspectDriveLines.of(answer).lines());
         section("WARM-UP, AND WHEN SOMETHING STOPS", InspectHeatLines.warmUp(answer));
         section("NEXT STEPS: one change each, what it gains and costs", InspectStepLines.of(answer));
         print("");

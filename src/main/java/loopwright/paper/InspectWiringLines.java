@@ -18,20 +18,19 @@ final class InspectWiringLines {
 
     private InspectWiringLines() {}
 
-    static List<String> of(Powering power) {
+    static Passages of(Powering power) {
         Optional<WiringPlan> plan = power.wiring();
-        List<String> out = new ArrayList<>();
+        Passages out = new Passages();
         if (plan.isEmpty()) {
-            power.shortfall().ifPresent(s -> out.addAll(Lines.wrap("fans and pump: ", missing(s))));
+            power.shortfall().ifPresent(s -> out.say("fans and pump: ", missing(s)));
             return out;
         }
-        out.addAll(table(power, plan.get()));
-        out.addAll(Lines.wrap("leads: ", leads(power, plan.get())));
-        out.addAll(Lines.wrap(
+        out.table(table(power, plan.get())).say("leads: ", leads(power, plan.get()));
+        out.say(
                 "",
                 "A splitter or hub sends back the speed of one fan only. Starting fans take at most "
-                        + power.task().limits().usePercent() + " % of what feeds them."));
-        power.pumpCaution().ifPresent(c -> out.addAll(Lines.wrap("", c)));
+                        + power.task().limits().usePercent() + " % of what feeds them.");
+        power.pumpCaution().ifPresent(c -> out.say("", c));
         return out;
     }
 
@@ -39,7 +38,7 @@ final class InspectWiringLines {
         return "MISSING: " + shortfall.missing() + "; cheapest cure: " + shortfall.remedy();
     }
 
-    private static List<String> table(Powering power, WiringPlan plan) {
+    private static Columns table(Powering power, WiringPlan plan) {
         WiringLimits limits = power.task().limits();
         Columns table = Columns.headed("header", "starting A", "planned A", "feeds");
         for (WiringPlan.Branch branch : plan.branches()) {
@@ -68,7 +67,7 @@ final class InspectWiringLines {
                             }
                             + (p.feed().said() ? "" : " (its file does not say its plug)"));
         });
-        return table.lines("");
+        return table;
     }
 
     /** {@code front 2 fan-140-25-900, roof 2 fan-120-25-1300}. */

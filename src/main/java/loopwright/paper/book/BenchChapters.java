@@ -5,9 +5,8 @@ import java.io.StringWriter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import loopwright.answer.cable.CablePlan;
 import loopwright.paper.FastenLines;
-import loopwright.paper.FinishLines;
+import loopwright.paper.FinishPassages;
 import loopwright.paper.GanttSvg;
 import loopwright.paper.InspectSections;
 import loopwright.workshop.assembly.Assembly;
@@ -78,24 +77,22 @@ final class BenchChapters {
     }
 
     Html finish() {
-        Html html = new Html().lines(FinishLines.of(papers.finish()));
-        FinishLines.CARE.forEach(html::caution);
+        Html html = new Html().passages(FinishPassages.of(papers.finish()));
+        FinishPassages.CARE.forEach(html::caution);
         return html;
     }
 
     Html runs() {
         Html html = new Html();
         InspectSections.plumbing(papers.answer())
-                .forEach((title, lines) -> html.heading(title).lines(lines));
+                .forEach((title, passages) -> html.heading(title).passages(passages));
         return html;
     }
 
     Html wiring() {
-        Html html = new Html().heading("Power").lines(InspectSections.power(papers.answer()));
-        boolean known = papers.answer().cables().map(CablePlan::feeds).isPresent();
-        html.heading("Cables")
-                .lines(known ? InspectSections.cables(papers.answer()) : List.of("Nothing is known of cables."));
-        return html.heading("Drives").lines(InspectSections.drives(papers.answer()));
+        Html html = new Html().heading("Power").passages(InspectSections.power(papers.answer()));
+        html.heading("Cables").passages(InspectSections.cables(papers.answer()));
+        return html.heading("Drives").passages(InspectSections.drives(papers.answer()));
     }
 
     Html assembly() {

@@ -1,6 +1,7 @@
 package loopwright.paper.book;
 
 import java.util.List;
+import loopwright.paper.Passages;
 
 /** Pieces of a page; every text is escaped here and nowhere else. */
 final class Html {
@@ -93,10 +94,23 @@ final class Html {
         return cell.matches("[-+]?[0-9][0-9 .,]*( (EUR|mm|g|kg|mL|L|W|K|C|h|min|days?))?|-");
     }
 
-    /** Lines that keep their columns. */
-    Html lines(List<String> lines) {
-        out.append("<pre>").append(escaped(String.join("\n", lines))).append("</pre>\n");
-        return this;
+    /** A section of an answer; rules that are judged stand in a table of their own. */
+    Html passages(Passages passages) {
+        Rows judged = Rows.headed("verdict", "rule");
+        for (Passages.Passage one : passages.all()) {
+            if (one instanceof Passages.Judged rule) {
+                judged.row(rule.word(), rule.sentence());
+            } else if (one instanceof Passages.Table table && !table.rows().isEmpty()) {
+                Rows rows = Rows.headed(table.heads().toArray(String[]::new));
+                table.rows().forEach(r -> rows.row(r.toArray(String[]::new)));
+                table(rows);
+            } else if (one instanceof Passages.Said said) {
+                String lead =
+                        said.lead().isBlank() ? "" : "<b>" + escaped(said.lead().strip()) + "</b> ";
+                out.append("<p>").append(lead).append(escaped(said.text())).append("</p>\n");
+            }
+        }
+        return judged.rows().isEmpty() ? this : table(judged);
     }
 
     /** A drawing with what it shows. */
@@ -144,7 +158,7 @@ final class Html {
             figure { margin: 3mm 0 5mm; break-inside: avoid; }
             figure svg { max-width: 100%; height: auto; }
             figcaption { font-size: 9pt; color: #4a525a; }
-            pre { font: 7.8pt/1.35 "Liberation Mono", monospace; white-space: pre-wrap; margin: 1mm 0 4mm; }
+            p { margin: 1.5mm 0; }
             ul { margin: 1mm 0 3mm; padding-left: 5mm; }
             ul.ticks { list-style: none; padding: 0; }
             ul.ticks li { padding: 0.6mm 0 0.6mm 7mm; position: relative; }

@@ -37,7 +37,7 @@ class EditorSchemaTest {
 
     static List<Path> filesOfTheRepository() throws IOException {
         List<Path> out = new ArrayList<>();
-        for (String folder : List.of("catalogs", "scenarios", "readings", "shared", "src/test/resources/tiny")) {
+        for (String folder : List.of("catalogs", "scenarios", "shared", "src/test/resources/tiny")) {
             if (Files.isDirectory(Path.of(folder))) {
                 try (Stream<Path> files = Files.walk(Path.of(folder))) {
                     files.filter(f -> f.toString().endsWith(".yaml")).sorted().forEach(out::add);

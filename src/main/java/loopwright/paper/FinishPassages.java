@@ -2,7 +2,6 @@ package loopwright.paper;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -19,8 +18,8 @@ import loopwright.workshop.finish.Finish;
 import loopwright.workshop.finish.PaintPlan;
 import loopwright.workshop.finish.PaintedPart;
 
-/** Paint and colours of a build as lines of text and as rows of tables. */
-public final class FinishLines {
+/** Paint and colours of a build. */
+public final class FinishPassages {
 
     /** What is said wherever something is sprayed. */
     public static final List<String> CARE = List.of(
@@ -38,45 +37,44 @@ public final class FinishLines {
 
     private static final int MIN_PER_H = 60;
 
-    private FinishLines() {}
+    private FinishPassages() {}
 
-    /** Everything, in lines of at most {@value Lines#WIDTH} columns. */
-    public static List<String> of(Finish finish) {
-        List<String> out = new ArrayList<>();
+    /** Everything but {@link #CARE}. */
+    public static Passages of(Finish finish) {
+        Passages out = new Passages();
         if (finish.painted().all().isEmpty()) {
-            out.add("Nothing is painted.");
+            out.say("", "Nothing is painted.");
         } else {
-            Columns parts = Columns.headed("m2", "surface", "painted for", "part");
-            partRows(finish).forEach(r -> parts.row(r.toArray(String[]::new)));
-            out.addAll(parts.lines(""));
-            Columns cans = Columns.headed("cans", "spare", "m2 coated", "of");
-            canRows(finish).forEach(r -> cans.row(r.toArray(String[]::new)));
-            out.addAll(cans.lines(""));
+            out.table(parts(finish)).table(cans(finish));
             finish.plans().forEach(plan -> steps(plan, finish.practice().cure(), out));
             window(finish, out);
         }
-        finish.painted()
-                .asBought()
-                .forEach(title -> out.addAll(Lines.wrap("", title + ": keeps the finish it comes with")));
-        finish.shielded().masks().forEach(m -> out.addAll(Lines.wrap("mask:  ", m.part() + ": " + m.what())));
+        finish.painted().asBought().forEach(title -> out.say("", title + ": keeps the finish it comes with"));
+        Columns masks = Columns.headed("mask on", "what");
+        finish.shielded().masks().forEach(m -> masks.row(m.part(), m.what()));
+        out.table(masks);
         finish.losses()
-                .forEach(l -> out.addAll(Lines.wrap(
-                        "film:  ",
+                .forEach(l -> out.say(
+                        "film: ",
                         l.part() + ": " + Mm.text(l.lowHmm()) + "-" + Mm.text(l.highHmm()) + " mm on two faces: "
-                                + l.where())));
-        finish.shielded().edges().forEach(e -> out.addAll(Lines.wrap("bare edge:  ", edge(e))));
+                                + l.where()));
+        finish.shielded().edges().forEach(e -> out.say("bare edge: ", edge(e)));
         colours(finish, out);
-        if (!finish.painted().all().isEmpty()) {
-            CARE.forEach(c -> out.addAll(Lines.wrap("care:  ", c)));
-        }
         return out;
     }
 
-    /** A row a part: square metres of both sides, surface, mod, title. */
-    public static List<List<String>> partRows(Finish finish) {
-        return finish.painted().all().stream()
-                .map(p -> List.of(m2(p.areaHmm2()), surface(p), p.mod(), title(p)))
-                .toList();
+    private static Columns parts(Finish finish) {
+        Columns out = Columns.headed("m2", "surface", "painted for", "part");
+        finish.painted().all().forEach(p -> out.row(m2(p.areaHmm2()), surface(p), p.mod(), title(p)));
+        return out;
+    }
+
+    private static Columns cans(Finish finish) {
+        Columns out = Columns.headed("cans", "spare", "m2 coated", "of");
+        finish.cans()
+                .forEach(c -> out.row(
+                        String.valueOf(c.cans()), String.valueOf(c.spare()), m2(c.coatedHmm2()), product(c, finish)));
+        return out;
     }
 
     private static String title(PaintedPart part) {
@@ -85,14 +83,6 @@ public final class FinishLines {
 
     private static String surface(PaintedPart part) {
         return part.surface().name().toLowerCase(Locale.ROOT).replace('_', ' ');
-    }
-
-    /** A row a product: cans, spare, square metres coated, what. */
-    public static List<List<String>> canRows(Finish finish) {
-        return finish.cans().stream()
-                .map(c -> List.of(
-                        String.valueOf(c.cans()), String.valueOf(c.spare()), m2(c.coatedHmm2()), product(c, finish)))
-                .toList();
     }
 
     private static String product(Cans cans, Finish finish) {
@@ -106,31 +96,33 @@ public final class FinishLines {
         return product.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
-    private static void steps(PaintPlan plan, Cure cure, List<String> out) {
+    private static void steps(PaintPlan plan, Cure cure, Passages out) {
         String parts = plan.parts().stream().map(PaintedPart::id).collect(Collectors.joining(", "));
-        out.add("");
-        out.addAll(Lines.wrap("order for ", surface(plan.parts().get(0)) + ": " + parts));
+        out.gap().say("order for " + surface(plan.parts().get(0)) + ": ", parts);
+        Columns steps = Columns.headed("step", "what", "coats", "then wait");
         int number = 0;
         for (Step step : plan.system().steps()) {
             number++;
-            out.addAll(Lines.wrap(String.format(Locale.ROOT, "%2d  ", number), step.what() + coats(step)));
+            steps.row(String.valueOf(number), step.what(), coats(step), pauses(step));
         }
-        out.addAll(Lines.wrap(
-                "    ",
-                "waits between: " + hours(plan.waitLowMin()) + " to " + hours(plan.waitHighMin()) + " h; then "
-                        + number(cure.assembleH()) + " h before assembly, " + number(cure.fullH())
-                        + " h until fully hard"));
+        out.table(steps)
+                .say(
+                        "",
+                        "Waits between: " + hours(plan.waitLowMin()) + " to " + hours(plan.waitHighMin()) + " h; then "
+                                + number(cure.assembleH()) + " h before assembly, " + number(cure.fullH())
+                                + " h until fully hard.");
     }
 
     private static String coats(Step step) {
-        String coats = step.coats()
-                .map(c -> ": " + c.planned() + (c.planned() == 1 ? " coat" : " coats")
-                        + (c.least() < c.most() ? " (" + c.least() + " to " + c.most() + ")" : ""))
+        return step.coats()
+                .map(c -> c.planned() + (c.least() < c.most() ? " (" + c.least() + " to " + c.most() + ")" : ""))
                 .orElse("");
-        String pause = step.pause()
-                .map(p -> ", " + (step.coats().isPresent() ? "each then " : "then ") + pause(p))
+    }
+
+    private static String pauses(Step step) {
+        return step.pause()
+                .map(p -> pause(p) + (step.coats().isPresent() ? " after each" : ""))
                 .orElse("");
-        return coats + pause;
     }
 
     private static String pause(Minutes pause) {
@@ -143,16 +135,16 @@ public final class FinishLines {
     /** From here pauses are told in hours. */
     private static final int LONG_MIN = 120;
 
-    private static void window(Finish finish, List<String> out) {
+    private static void window(Finish finish, Passages out) {
         Cure cure = finish.practice().cure();
         Climate air = finish.practice().climate();
-        out.addAll(Lines.wrap(
+        out.say(
                 "",
                 "Next coat within " + number(cure.recoatWithinH()) + " h or after " + number(cure.recoatAfterH())
                         + " h: between, solvent lifts the film of many cans. Air " + number(air.leastC()) + " to "
                         + number(air.mostC()) + " C, humidity under " + number(air.humidityMaxPercent())
                         + " %, the part " + number(air.overDewPointK())
-                        + " K or more over the dew point. Common practice: the label rules."));
+                        + " K or more over the dew point. Common practice: the label rules.");
     }
 
     private static String edge(BareEdge edge) {
@@ -163,41 +155,49 @@ public final class FinishLines {
                 + (edge.isSteel() ? "zinc or epoxy primer the same day: bare steel rusts in hours" : "etch primer");
     }
 
-    private static void colours(Finish finish, List<String> out) {
+    private static void colours(Finish finish, Passages out) {
+        Columns colours = Columns.headed("colour", "on", "shine", "L*", "a*", "b*");
         for (Colour c : finish.colours().all()) {
-            out.addAll(Lines.wrap(
-                    "colour:  ",
-                    c.title() + " (" + JsonWords.of(c.on()) + ", " + JsonWords.of(c.gloss()) + "): L* "
-                            + number(c.lab().lightness()) + ", a* "
-                            + number(c.lab().greenRed()) + ", b* "
-                            + number(c.lab().blueYellow())));
+            colours.row(
+                    c.title(),
+                    JsonWords.of(c.on()),
+                    JsonWords.of(c.gloss()),
+                    number(c.lab().lightness()),
+                    number(c.lab().greenRed()),
+                    number(c.lab().blueYellow()));
         }
-        for (ColourMatch match : finish.colours().matches()) {
-            out.addAll(Lines.wrap("match:  ", match(match)));
-        }
+        out.table(colours);
         if (!finish.colours().matches().isEmpty()) {
-            out.addAll(Lines.wrap(
-                    "",
-                    "Difference by CIEDE2000. Gloss and texture are in no number: agree on a sprayed card in the client's own"
-                            + " light, with date and batch on its back."));
+            Columns matches = Columns.headed("meant to match", "and", "difference", "to the eye");
+            finish.colours()
+                    .matches()
+                    .forEach(m -> matches.row(
+                            m.one().title(),
+                            m.other().title(),
+                            Mm.rounded(m.difference(), 1).toPlainString(),
+                            seen(m)));
+            out.table(matches)
+                    .say(
+                            "",
+                            "Difference by CIEDE2000. Gloss and texture are in no number: agree on a sprayed card in the"
+                                    + " client's own light, with date and batch on its back.");
         }
         finish.colours()
                 .dye()
-                .ifPresent(d -> out.addAll(Lines.wrap(
-                        "dye:  ",
+                .ifPresent(d -> out.say(
+                        "dye: ",
                         d.title() + ": " + number(d.dropsPerL()) + " drops a litre, " + d.drops() + " drops in "
                                 + number(d.coolantL())
-                                + " L; keep it for refills. Dye stains clear tube: test a drop.")));
+                                + " L; keep it for refills. Dye stains clear tube: test a drop."));
     }
 
-    private static String match(ColourMatch match) {
+    private static String seen(ColourMatch match) {
         String seen = switch (match.seen()) {
             case ALIKE -> "alike";
             case JUST -> "JUST VISIBLE side by side";
             case VISIBLE -> "VISIBLE";
         };
-        return match.one().title() + " and " + match.other().title() + ": "
-                + Mm.rounded(match.difference(), 1) + ", " + seen
+        return seen
                 + (match.glossDiffers()
                         ? "; shine differently, " + JsonWords.of(match.one().gloss()) + " and "
                                 + JsonWords.of(match.other().gloss())
