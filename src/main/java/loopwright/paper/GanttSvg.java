@@ -20,6 +20,10 @@ public final class GanttSvg {
     private static final int LINE = 18;
     private static final int NAMES = 330;
     private static final int TOP = 40;
+
+    /** Width of a date. */
+    private static final int DATE = 70;
+
     private static final double MIN_PER_DAY = 24 * 60;
 
     private final Schedule schedule;
@@ -45,7 +49,7 @@ public final class GanttSvg {
                 + xml("Schedule from " + schedule.start() + " to "
                         + schedule.finish().at().toLocalDate()) + "</title>");
         for (long day = 0; day <= days; day++) {
-            grid(out, day, height);
+            grid(out, day, days, height);
         }
         for (int i = 0; i < rows.size(); i++) {
             row(out, rows.get(i), TOP + i * LINE);
@@ -54,12 +58,14 @@ public final class GanttSvg {
         out.flush();
     }
 
-    private void grid(PrintWriter out, long day, int height) {
+    private void grid(PrintWriter out, long day, long days, int height) {
         LocalDate date = schedule.start().plusDays(day);
         double x = NAMES + day * DAY;
         boolean monday = date.getDayOfWeek().getValue() == 1;
         line(out, x, TOP - 6, x, height - 6, monday ? "#999" : "#ddd", 1);
-        if (monday || day == 0) {
+        int toMonday = 8 - schedule.start().getDayOfWeek().getValue();
+        boolean first = day == 0 && toMonday * DAY >= DATE;
+        if ((monday || first) && (days - day) * DAY >= DATE) {
             text(out, x + 2, TOP - 12, date.toString(), "normal");
         }
     }

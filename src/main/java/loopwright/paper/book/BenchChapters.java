@@ -2,9 +2,12 @@ package loopwright.paper.book;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import loopwright.answer.Inspection;
+import loopwright.catalog.chassis.Mod;
 import loopwright.paper.FastenLines;
 import loopwright.paper.FinishPassages;
 import loopwright.paper.GanttSvg;
@@ -27,7 +30,10 @@ final class BenchChapters {
 
     /** The cut list: each panel with what is found of it; the drawings at 1:1 are files of their own. */
     Html cuts() {
-        Html html = new Html();
+        Html html = new Html().table(mods());
+        if (papers.templates().all().isEmpty()) {
+            html.text("No panel is cut and no hole is drilled in one: there is no template.");
+        }
         Rows rows = Rows.headed("panel", "cuts and holes", "seen", "material", "verdict");
         for (PanelTemplate panel : papers.templates().all()) {
             rows.row(
@@ -53,9 +59,27 @@ final class BenchChapters {
             }
         }
         html.list(papers.templates().notes().stream().map(Finding::toString).toList());
-        html.text(
-                "At true scale: templates-a4.pdf (print at 100 %, measure the bars), an SVG and a DXF for each panel.");
+        if (!papers.templates().all().isEmpty()) {
+            html.text(
+                    "At true scale: the templates' PDF (print at 100 %, measure the bars), an SVG and a DXF for each.");
+        }
         return html;
+    }
+
+    /** What is done to the chassis. */
+    private Rows mods() {
+        Inspection in = papers.inspection();
+        String currency = in.fitCase().brief().terms().currency();
+        Rows rows = Rows.headed("what is done", "hands, min", "paint, min", "material, " + currency, "can be undone");
+        for (Mod mod : in.witness().mods().mods(in.fitCase().chassis())) {
+            rows.row(
+                    mod.title(),
+                    String.valueOf(mod.work().labourMin()),
+                    String.valueOf(mod.work().paintMin()),
+                    BigDecimal.valueOf(mod.work().materialCents(), 2).toPlainString(),
+                    mod.look().wayBack().name().toLowerCase(Locale.ROOT));
+        }
+        return rows;
     }
 
     private static String material(Leaf leaf) {

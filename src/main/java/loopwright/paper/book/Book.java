@@ -30,13 +30,27 @@ public final class Book {
     private final Origin origin;
     private final List<Chapter> chapters = new ArrayList<>();
 
+    /** For whom a chapter is. */
+    private enum Reader {
+        /** Who pays, and signs. */
+        CLIENT("For the client"),
+        /** Who builds. */
+        BENCH("For the bench");
+
+        private final String words;
+
+        Reader(String words) {
+            this.words = words;
+        }
+    }
+
     /**
      * A chapter.
      *
      * @param id what it is linked by
      * @param body of the page, without its heading
      */
-    record Chapter(String id, String title, String body) {}
+    private record Chapter(Reader reader, String id, String title, String body) {}
 
     /** The book of a build. */
     public Book(WorkPapers papers, Origin origin) {
@@ -48,6 +62,38 @@ public final class Book {
     }
 
     private void build() {
+        MoneyChapters money = new MoneyChapters(papers);
+        add(Reader.CLIENT, "quote", "Quote", money.quote());
+        add(Reader.CLIENT, "offers", "Offers side by side", money.offers());
+        add(Reader.CLIENT, "views", "How it stands", views());
+        add(Reader.CLIENT, "brief", "The brief, line by line", new Html().table(checklist()));
+        if (!unbeaten.isEmpty()) {
+            add(Reader.CLIENT, "choice", "Among what could be built", new Html().figure(chart(), chartWords()));
+        }
+        add(Reader.CLIENT, "care", "Handover and care", new Html().list(Checks.care(in)));
+        BenchChapters bench = new BenchChapters(papers);
+        add(Reader.BENCH, "clearances", "Clearances, the tightest " + GAPS, new Html().table(clearances()));
+        add(Reader.BENCH, "loop", "The loop", loop());
+        add(Reader.BENCH, "orders", "Order list", money.orders());
+        add(Reader.BENCH, "schedule", "Schedule", bench.schedule());
+        add(Reader.BENCH, "cuts", "Cut list", bench.cuts());
+        add(Reader.BENCH, "screws", "Screws", bench.screws());
+        add(Reader.BENCH, "runs", "Tube: runs, filling, bleeding, draining", bench.runs());
+        add(Reader.BENCH, "wiring", "Wiring", bench.wiring());
+        add(Reader.BENCH, "assembly", "Order of assembly, and of service", bench.assembly());
+        add(Reader.BENCH, "finish", "Paint and colours", bench.finish());
+        add(Reader.BENCH, "from-rank", "From the ranking's price to the quote", money.fromRank());
+        add(
+                Reader.BENCH,
+                "dry-fit-1",
+                "Check list: dry fit before cutting",
+                new Html().ticks(Checks.beforeCutting(in)));
+        add(Reader.BENCH, "dry-fit-2", "Check list: dry fit before paint", new Html().ticks(Checks.beforePaint(in)));
+        add(Reader.BENCH, "leak-test", "Check list: leak test", new Html().ticks(Checks.leakTest()));
+        add(Reader.BENCH, "test-sheet", "Test sheet", new Html().table(Checks.testSheet(in)));
+    }
+
+    private Html views() {
         SectionViews views = new SectionViews(in.fitCase(), in.witness());
         Html seen = new Html();
         for (View view : View.values()) {
@@ -57,52 +103,51 @@ public final class Book {
         for (int i = 0; i < views.names().size(); i++) {
             names.add((i + 1) + " " + views.names().get(i));
         }
-        seen.text("Numbers: " + String.join(", ", names) + ". Dashed: room that is kept free.");
-        seen.heading("Tightest places, dimensioned in red").list(views.tightest());
-        MoneyChapters money = new MoneyChapters(papers);
-        BenchChapters bench = new BenchChapters(papers);
-        add("quote", "Quote", money.quote());
-        add("offers", "Offers side by side", money.offers());
-        add("views", "How it stands", seen);
-        add("brief", "The brief, line by line", new Html().table(checklist()));
-        add("clearances", "Clearances, the tightest " + GAPS, new Html().table(clearances()));
-        add(
-                "loop",
-                "The loop",
-                new Html()
-                        .figure(
-                                LoopDiagram.svg(in),
-                                "Temperature after each part, at full load; pressure lost in it."));
-        if (!unbeaten.isEmpty()) {
-            add("choice", "Among what could be built", new Html().figure(chart(), chartWords()));
-        }
-        add("orders", "Order list", money.orders());
-        add("schedule", "Schedule", bench.schedule());
-        add("cuts", "Cut list", bench.cuts());
-        add("screws", "Screws", bench.screws());
-        add("runs", "Tube: runs, filling, bleeding, draining", bench.runs());
-        add("wiring", "Wiring", bench.wiring());
-        add("assembly", "Order of assembly, and of service", bench.assembly());
-        add("finish", "Paint and colours", bench.finish());
-        add("from-rank", "From the ranking's price to the quote", money.fromRank());
-        add("dry-fit-1", "Check list: dry fit before cutting", new Html().ticks(Checks.beforeCutting(in)));
-        add("dry-fit-2", "Check list: dry fit before paint", new Html().ticks(Checks.beforePaint(in)));
-        add("leak-test", "Check list: leak test", new Html().ticks(Checks.leakTest()));
-        add("test-sheet", "Test sheet", new Html().table(Checks.testSheet(in)));
-        add("care", "Handover and care", new Html().list(Checks.care(in)));
+        return seen.text("Numbers: " + String.join(", ", names) + ". Dashed: room that is kept free.")
+                .heading("Tightest places, dimensioned in red")
+                .list(views.tightest());
     }
 
-    private void add(String id, String title, Html html) {
-        chapters.add(new Chapter(id, title, html.body()));
+    private Html loop() {
+        return new Html()
+                .figure(LoopDiagram.svg(in), "Temperature after each part, at full load; pressure lost in it.");
+    }
+
+    private void add(Reader reader, String id, String title, Html html) {
+        chapters.add(new Chapter(reader, id, chapters.size() + 1 + ". " + title, html.body()));
     }
 
     /** The whole page. */
     public String html() {
+        StringBuilder out = new StringBuilder(head());
+        for (Reader reader : Reader.values()) {
+            out.append(new Html().heading(reader.words).body()).append("<nav><ul>\n");
+            of(reader)
+                    .forEach(c -> out.append("<li><a href=\"#")
+                            .append(c.id())
+                            .append("\">")
+                            .append(Html.escaped(c.title()))
+                            .append("</a></li>\n"));
+            out.append("</ul></nav>\n");
+        }
+        for (Reader reader : Reader.values()) {
+            out.append(new Html().part(reader.words).body());
+            of(reader)
+                    .forEach(c -> out.append(
+                                    new Html().section(c.id(), c.title()).body())
+                            .append(c.body()));
+        }
+        return Html.page(in.fitCase().brief().title() + ", " + in.build().key(), out.toString());
+    }
+
+    private List<Chapter> of(Reader reader) {
+        return chapters.stream().filter(c -> c.reader() == reader).toList();
+    }
+
+    private String head() {
         FitCase fitCase = in.fitCase();
         Build build = in.build();
         Html body = new Html();
-        StringBuilder out = new StringBuilder();
-        out.append("<h1>").append(Html.escaped(fitCase.brief().title())).append("</h1>\n");
         body.text("For " + fitCase.brief().client() + ". " + fitCase.chassis().title() + ", build " + build.key() + ": "
                 + money(build.outcome().priceCents()) + ", coolant "
                 + Mm.rounded(in.state().water().meanC(), 1) + " +-"
@@ -113,16 +158,7 @@ public final class Book {
                 + " days.");
         body.text("From " + origin.line() + ". Dimensions are nominal until they are measured.");
         Checks.cautions().forEach(body::caution);
-        out.append(body.body()).append("<nav><ol>\n");
-        chapters.forEach(c -> out.append("<li><a href=\"#")
-                .append(c.id())
-                .append("\">")
-                .append(Html.escaped(c.title()))
-                .append("</a></li>\n"));
-        out.append("</ol></nav>\n");
-        chapters.forEach(
-                c -> out.append(new Html().section(c.id(), c.title()).body()).append(c.body()));
-        return Html.page(fitCase.brief().title() + ", " + build.key(), out.toString());
+        return "<h1>" + Html.escaped(fitCase.brief().title()) + "</h1>\n" + body.body();
     }
 
     private String money(long cents) {

@@ -59,7 +59,7 @@ final class CostChart {
             }
         }
         drawing.text((LEFT_MM + right) / 2, HEIGHT_MM - 2, TYPE_MM, "middle", "price, " + currency);
-        drawing.text(LEFT_MM - 14, EDGE_MM - 1.5, TYPE_MM, "start", "coolant, C");
+        drawing.text(LEFT_MM + 2, EDGE_MM + 2.5, TYPE_MM, "start", "coolant, C");
         return drawing.svg();
     }
 

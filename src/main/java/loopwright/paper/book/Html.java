@@ -30,6 +30,12 @@ final class Html {
         return this;
     }
 
+    /** The first line of a part of the book, on a new page of paper. */
+    Html part(String title) {
+        out.append("<p class=\"part\">").append(escaped(title)).append("</p>\n");
+        return this;
+    }
+
     /** A smaller heading. */
     Html heading(String title) {
         out.append("<h3>").append(escaped(title)).append("</h3>\n");
@@ -66,17 +72,23 @@ final class Html {
         return this;
     }
 
-    /** A table with a head row; numbers stand to the right. */
+    /** A table with a head row; columns of numbers stand to the right, with their heads. Nothing where it has no rows. */
     Html table(Rows rows) {
+        if (rows.rows().isEmpty()) {
+            return this;
+        }
         out.append("<table>\n<thead><tr>");
-        rows.heads()
-                .forEach(
-                        h -> out.append("<th scope=\"col\">").append(escaped(h)).append("</th>"));
+        for (int c = 0; c < rows.heads().size(); c++) {
+            out.append(isNumeric(rows, c) ? "<th scope=\"col\" class=\"number\">" : "<th scope=\"col\">")
+                    .append(escaped(rows.heads().get(c)))
+                    .append("</th>");
+        }
         out.append("</tr></thead>\n<tbody>\n");
         for (List<String> row : rows.rows()) {
             out.append("<tr>");
-            for (String cell : row) {
-                out.append(isNumber(cell) ? "<td class=\"number\">" : isDate(cell) ? "<td class=\"date\">" : "<td>")
+            for (int c = 0; c < row.size(); c++) {
+                String cell = row.get(c);
+                out.append(isNumeric(rows, c) ? "<td class=\"number\">" : isDate(cell) ? "<td class=\"date\">" : "<td>")
                         .append(escaped(cell))
                         .append("</td>");
             }
@@ -86,12 +98,20 @@ final class Html {
         return this;
     }
 
+    private static boolean isNumeric(Rows rows, int column) {
+        List<String> cells = rows.rows().stream()
+                .map(r -> r.get(column))
+                .filter(c -> !c.isBlank())
+                .toList();
+        return !cells.isEmpty() && cells.stream().allMatch(Html::isNumber);
+    }
+
     private static boolean isDate(String cell) {
         return cell.matches("\\d{4}-\\d\\d-\\d\\d( \\d\\d:\\d\\d)?");
     }
 
     private static boolean isNumber(String cell) {
-        return cell.matches("[-+]?[0-9][0-9 .,]*( (EUR|mm|g|kg|mL|L|W|K|C|h|min|days?))?|-");
+        return cell.matches("[-+]?[0-9][0-9 .,]*( (\\+-[0-9.]+|[A-Z]{3}|mm|g|kg|mL|L|W|K|C|h|min|days?))?|-");
     }
 
     /** A section of an answer; rules that are judged stand in a table of their own. */
@@ -123,12 +143,6 @@ final class Html {
         return this;
     }
 
-    /** A page break on paper. */
-    Html newPage() {
-        out.append("<div class=\"page\"></div>\n");
-        return this;
-    }
-
     /** What has been put together. */
     String body() {
         return out.toString();
@@ -152,7 +166,8 @@ final class Html {
             table { border-collapse: collapse; width: 100%; margin: 2mm 0 4mm; font-size: 9pt; }
             th { text-align: left; border-bottom: 0.35mm solid #1c2024; padding: 0.8mm 2mm 0.8mm 0; vertical-align: bottom; }
             td { border-bottom: 0.15mm solid #b8bec4; padding: 0.8mm 2mm 0.8mm 0; vertical-align: top; }
-            td.number { text-align: right; white-space: nowrap; }
+            td.number, th.number { text-align: right; padding-right: 4mm; }
+            td.number { white-space: nowrap; }
             td.date { white-space: nowrap; }
             tr { break-inside: avoid; }
             figure { margin: 3mm 0 5mm; break-inside: avoid; }
@@ -165,8 +180,9 @@ final class Html {
             ul.ticks li::before { content: ""; position: absolute; left: 0; top: 1.2mm; width: 3.4mm; height: 3.4mm;
               border: 0.3mm solid #1c2024; }
             .caution { border-left: 1.2mm solid #b3261e; padding: 1.5mm 3mm; background: #fbeeed; }
-            .page { break-after: page; }
-            nav ol { columns: 2; margin: 2mm 0; padding-left: 6mm; }
+            .part { break-before: page; font-size: 16pt; margin: 12mm 0 0; color: #3c6e8f; }
+            nav ul { columns: 2; margin: 2mm 0; padding: 0; list-style: none; }
+            nav li { break-inside: avoid; }
             a { color: inherit; }
             """;
 }

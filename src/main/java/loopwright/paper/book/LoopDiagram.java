@@ -11,7 +11,7 @@ final class LoopDiagram {
 
     private static final double WIDTH_MM = 170;
     private static final double ROW_MM = 34;
-    private static final double BOX_MM = 34;
+    private static final double BOX_MM = 30;
     private static final double TALL_MM = 12;
     private static final double EDGE_MM = 4;
     private static final double TYPE_MM = 2.9;

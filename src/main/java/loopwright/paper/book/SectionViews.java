@@ -1,55 +1,67 @@
 package loopwright.paper.book;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import loopwright.catalog.basis.Axis;
 import loopwright.catalog.chassis.Shell;
+import loopwright.fit.CoveredLayers;
 import loopwright.fit.FitCase;
 import loopwright.fit.StandingBodies;
 import loopwright.fit.StandingBody;
 import loopwright.fit.Witness;
 import loopwright.geometry.SpaceBox;
+import loopwright.geometry.SpaceBox.Reach;
 import loopwright.paper.Mm;
+import loopwright.paper.book.ViewFrame.Patch;
 
 /**
- * The machine from three sides, to scale: every body where it stands, numbered, with the tightest places dimensioned.
+ * The machine from three sides, to one scale: every body where it stands, numbered, with the tightest places dimensioned.
  *
- * <p>Room that is kept free is dashed. What hangs in a raised cover lies outside the panel and is not drawn.
+ * <p>Room that is kept free is dashed. What hangs in a raised cover is drawn outside the panel.
  */
 final class SectionViews {
 
-    /** Width of the paper that a drawing may take, mm. */
-    private static final double PAPER_MM = 170;
-
-    /** Most height, mm. */
-    private static final double TALLEST_MM = 205;
-
-    /** Room round a drawing, mm. */
-    private static final double EDGE_MM = 8;
-
     private static final int SPOTS = 3;
-    private static final double HMM = 100;
-    private static final double LABEL_MM = 2.6;
+    private static final String RED = "#b3261e";
+
+    /** Length of the bar that shows the scale, mm of the chassis. */
+    private static final int BAR_MM = 100;
 
     private final FitCase fitCase;
-    private final List<StandingBody> bodies;
+    private final SpaceBox inside;
+    private final List<SpaceBox> boxes;
     private final List<TightSpot> spots;
     private final Map<String, Integer> numbers = new TreeMap<>();
     private final List<String> names = new ArrayList<>();
+    private final double reduction;
 
     SectionViews(FitCase fitCase, Witness witness) {
         this.fitCase = fitCase;
-        this.bodies = StandingBodies.of(fitCase, witness);
+        List<StandingBody> bodies = new ArrayList<>(StandingBodies.of(fitCase, witness));
         this.spots = TightSpot.of(witness.gaps(), bodies, SPOTS);
-        for (StandingBody body : bodies) {
-            for (SpaceBox box : body.boxes()) {
-                if (!box.room() && numbers.putIfAbsent(box.what(), names.size() + 1) == null) {
-                    names.add(box.what());
-                }
+        bodies.addAll(CoveredLayers.of(fitCase, witness));
+        this.boxes = bodies.stream().flatMap(b -> b.boxes().stream()).toList();
+        this.inside = interior(fitCase.chassis().shell().interior());
+        List<SpaceBox> all = new ArrayList<>(boxes);
+        all.add(inside);
+        this.reduction = ViewFrame.reduction(all);
+        for (SpaceBox box : boxes) {
+            if (!box.room() && numbers.putIfAbsent(box.what(), names.size() + 1) == null) {
+                names.add(box.what());
             }
         }
+    }
+
+    private static SpaceBox interior(Shell.Interior size) {
+        return new SpaceBox(
+                "interior",
+                true,
+                0,
+                new Reach(0, size.widthMm().valueHmm()),
+                new Reach(0, size.depthMm().valueHmm()),
+                new Reach(0, size.heightMm().valueHmm()));
     }
 
     /** What the numbers mean, in order. */
@@ -67,44 +79,54 @@ final class SectionViews {
 
     /** A drawing. */
     String svg(View view) {
-        double widthMm = sizeHmm(view.across()) / HMM;
-        double heightMm = sizeHmm(view.up()) / HMM;
-        double scale = Math.min((PAPER_MM - 2 * EDGE_MM) / widthMm, (TALLEST_MM - 2 * EDGE_MM) / heightMm);
-        Page page = new Page(view, scale, heightMm);
-        double across = widthMm * scale + 2 * EDGE_MM;
-        double up = heightMm * scale + 2 * EDGE_MM;
-        Drawing drawing = new Drawing(fitCase.chassis().title() + " " + view.words(), across, up);
-        drawing.box(
-                EDGE_MM,
-                EDGE_MM,
-                widthMm * scale,
-                heightMm * scale,
-                Drawing.filled("#fbfbf9", "#1c2024", Drawing.WIDE_MM));
-        List<SpaceBox> boxes = bodies.stream()
-                .flatMap(b -> b.boxes().stream())
-                .sorted(view.farFirst())
-                .toList();
-        boxes.stream().filter(b -> !b.room()).forEach(b -> page.box(drawing, b, style(b)));
-        boxes.stream().filter(SpaceBox::room).forEach(b -> page.box(drawing, b, Drawing.dashed("#7d868f", 0.18)));
-        boxes.stream().filter(b -> !b.room()).forEach(b -> page.number(drawing, b));
-        spots.stream().filter(s -> view.shows(s.axis())).forEach(s -> page.spot(drawing, s));
-        drawing.text(
-                EDGE_MM,
-                up - 2,
-                LABEL_MM,
-                "start",
-                view.words() + ", 1:" + Drawing.n(Math.round(10 / scale) / 10.0) + "; inside " + Drawing.n(widthMm)
-                        + " x " + Drawing.n(heightMm) + " mm");
+        List<SpaceBox> all = new ArrayList<>(boxes);
+        all.add(inside);
+        ViewFrame frame = ViewFrame.of(view, all, reduction);
+        double up = frame.paperHeightMm() + 3 * BodyNumbers.TYPE_MM;
+        Drawing drawing = new Drawing(fitCase.chassis().title() + " " + view.words(), frame.paperWidthMm(), up);
+        box(drawing, frame.patch(inside), Drawing.filled("#fbfbf9", "#1c2024", Drawing.WIDE_MM));
+        List<SpaceBox> far = boxes.stream().sorted(view.farFirst()).toList();
+        far.stream().filter(b -> !b.room()).forEach(b -> box(drawing, frame.patch(b), style(b)));
+        far.stream().filter(SpaceBox::room).forEach(b -> box(drawing, frame.patch(b), Drawing.dashed("#7d868f", 0.18)));
+        BodyNumbers labels = new BodyNumbers(drawing, frame.paperWidthMm(), frame.paperHeightMm());
+        spots.stream().filter(s -> view.shows(s.axis())).forEach(s -> spot(drawing, frame, s, labels));
+        far.stream()
+                .filter(b -> !b.room())
+                .sorted(Comparator.comparingDouble(
+                        b -> frame.patch(b).width() * frame.patch(b).height()))
+                .forEach(b -> labels.write(number(b), frame.patch(b)));
+        foot(drawing, frame, up);
         return drawing.svg();
     }
 
-    private int sizeHmm(Axis axis) {
-        Shell.Interior inside = fitCase.chassis().shell().interior();
-        return switch (axis) {
-            case X -> inside.widthMm().valueHmm();
-            case Y -> inside.depthMm().valueHmm();
-            case Z -> inside.heightMm().valueHmm();
-        };
+    private int number(SpaceBox box) {
+        return numbers.getOrDefault(box.what(), 0);
+    }
+
+    private void foot(Drawing drawing, ViewFrame frame, double up) {
+        double y = up - 2.4 * BodyNumbers.TYPE_MM;
+        double bar = BAR_MM / reduction;
+        double left = ViewFrame.BESIDE_MM;
+        String thick = Drawing.stroke("#1c2024", Drawing.WIDE_MM);
+        drawing.line(left, y, left + bar, y, thick);
+        drawing.line(left, y - 1, left, y + 1, thick);
+        drawing.line(left + bar, y - 1, left + bar, y + 1, thick);
+        drawing.text(left + bar + 2, y + 1, BodyNumbers.TYPE_MM, "start", BAR_MM + " mm, 1:" + Drawing.n(reduction));
+        drawing.text(
+                left,
+                up - 0.6,
+                BodyNumbers.TYPE_MM,
+                "start",
+                "inside " + Mm.text(length(inside.along(frame.view().across()))) + " x "
+                        + Mm.text(length(inside.along(frame.view().up()))) + " mm");
+    }
+
+    private static int length(Reach reach) {
+        return reach.to() - reach.from();
+    }
+
+    private static void box(Drawing drawing, Patch patch, String style) {
+        drawing.box(patch.left(), patch.top(), patch.width(), patch.height(), style);
     }
 
     private static String style(SpaceBox box) {
@@ -126,62 +148,17 @@ final class SectionViews {
         return Drawing.filled(fill, "#1c2024", Drawing.NARROW_MM) + " fill-opacity=\"0.72\"";
     }
 
-    /** Paper coordinates of one view. */
-    private final class Page {
-        private final View view;
-        private final double scale;
-        private final double heightMm;
-
-        Page(View view, double scale, double heightMm) {
-            this.view = view;
-            this.scale = scale;
-            this.heightMm = heightMm;
-        }
-
-        private double x(int hmm) {
-            return EDGE_MM + hmm / HMM * scale;
-        }
-
-        private double y(int hmm) {
-            return EDGE_MM + (heightMm - hmm / HMM) * scale;
-        }
-
-        private double width(SpaceBox box) {
-            return (box.along(view.across()).to() - box.along(view.across()).from()) / HMM * scale;
-        }
-
-        private double height(SpaceBox box) {
-            return (box.along(view.up()).to() - box.along(view.up()).from()) / HMM * scale;
-        }
-
-        void box(Drawing drawing, SpaceBox box, String style) {
-            drawing.box(
-                    x(box.along(view.across()).from()), y(box.along(view.up()).to()), width(box), height(box), style);
-        }
-
-        void number(Drawing drawing, SpaceBox box) {
-            if (width(box) >= LABEL_MM * 1.5 && height(box) >= LABEL_MM) {
-                double x = x(box.along(view.across()).from()) + width(box) / 2;
-                double y = y(box.along(view.up()).to()) + height(box) / 2 + LABEL_MM * 0.36;
-                drawing.text(x, y, LABEL_MM, "middle", String.valueOf(numbers.get(box.what())));
-            }
-        }
-
-        void spot(Drawing drawing, TightSpot spot) {
-            boolean level = spot.axis() == view.across();
-            int beside = spot.besideHmm(level ? view.up() : view.across());
-            double x1 = level ? x(spot.fromHmm()) : x(beside);
-            double y1 = level ? y(beside) : y(spot.fromHmm());
-            double x2 = level ? x(spot.toHmm()) : x(beside);
-            double y2 = level ? y(beside) : y(spot.toHmm());
-            drawing.line(x1, y1, x2, y2, Drawing.stroke("#b3261e", Drawing.WIDE_MM));
-            drawing.circle((x1 + x2) / 2, (y1 + y2) / 2, 1.6, Drawing.stroke("#b3261e", Drawing.NARROW_MM));
-            drawing.text(
-                    (x1 + x2) / 2 + 2.4,
-                    (y1 + y2) / 2 - 1.6,
-                    LABEL_MM,
-                    "start",
-                    Mm.text(spot.gap().clearanceHmm()) + " mm");
-        }
+    private void spot(Drawing drawing, ViewFrame frame, TightSpot spot, BodyNumbers labels) {
+        boolean level = spot.axis() == frame.view().across();
+        int beside = spot.besideHmm(level ? frame.view().up() : frame.view().across());
+        double x1 = level ? frame.x(spot.fromHmm()) : frame.x(beside);
+        double y1 = level ? frame.y(beside) : frame.y(spot.fromHmm());
+        double x2 = level ? frame.x(spot.toHmm()) : frame.x(beside);
+        double y2 = level ? frame.y(beside) : frame.y(spot.toHmm());
+        double x = (x1 + x2) / 2;
+        double y = (y1 + y2) / 2;
+        drawing.line(x1, y1, x2, y2, Drawing.stroke(RED, Drawing.WIDE_MM));
+        drawing.circle(x, y, 1.6, Drawing.stroke(RED, Drawing.NARROW_MM));
+        labels.dimension(x, y, Mm.text(spot.gap().clearanceHmm()) + " mm");
     }
 }

@@ -1,13 +1,17 @@
 package loopwright.paper.book;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.HashSet;
+import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import javax.xml.parsers.DocumentBuilder;
@@ -26,6 +30,8 @@ import loopwright.rank.RankResult.Ranked;
 import loopwright.workshop.drawing.Paper;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.w3c.dom.Document;
@@ -37,6 +43,9 @@ class PapersTest {
 
     private static final Catalog CATALOG = CatalogReader.read(Path.of("catalogs"));
 
+    /** 210 mm in points of 1/72 inch, ISO 216. */
+    private static final float A4_WIDTH_PT = 595.28f;
+
     private static final LocalDate MONDAY = LocalDate.of(2027, 1, 11);
 
     private static RankAnswer ranking(String scenario) {
@@ -47,6 +56,16 @@ class PapersTest {
                 FitWish.ALL,
                 new RankAnswer.RankWish(Order.COST, 1, java.util.Optional.empty()),
                 java.util.Optional::empty);
+    }
+
+    /** Papers of the first unbeaten build of each brief, made once. */
+    private static final Map<String, SortedMap<String, byte[]>> MADE = new HashMap<>();
+
+    private static SortedMap<String, byte[]> papers(String scenario) {
+        return MADE.computeIfAbsent(scenario, s -> {
+            RankAnswer ranking = ranking(s);
+            return papers(ranking, ranking.result().unbeaten().get(0));
+        });
     }
 
     private static SortedMap<String, byte[]> papers(RankAnswer ranking, Ranked build) {
@@ -70,9 +89,7 @@ class PapersTest {
     @ValueSource(
             strings = {"demo", "micro", "no-visible-cuts", "quiet-above-all", "slim-desk", "small-box", "tight-budget"})
     void everyBriefGetsItsPapers(String scenario) throws Exception {
-        RankAnswer ranking = ranking(scenario);
-        Ranked build = ranking.result().unbeaten().get(0);
-        SortedMap<String, byte[]> papers = papers(ranking, build);
+        SortedMap<String, byte[]> papers = papers(scenario);
 
         assertThat(papers).containsKeys("book.html", "index.html", "orders.csv", "schedule.ics");
         Document index = parsed(bytes(papers, "index.html"));
@@ -88,6 +105,7 @@ class PapersTest {
             if (paper.getKey().endsWith(".pdf")) {
                 try (PDDocument pdf = Loader.loadPDF(paper.getValue())) {
                     assertThat(pdf.getNumberOfPages()).isPositive();
+                    assertThat(text(pdf)).contains("100 mm", "seen from OUTSIDE");
                 }
             } else if (paper.getKey().endsWith(".svg")) {
                 assertThat(parsed(paper.getValue()).getDocumentElement().getTagName())
@@ -120,15 +138,39 @@ class PapersTest {
     @ParameterizedTest
     @ValueSource(strings = "slim-desk")
     void theSameBuildGivesTheSameBytes(String scenario) {
-        RankAnswer first = ranking(scenario);
-        RankAnswer second = ranking(scenario);
-        SortedMap<String, byte[]> one = papers(first, first.result().unbeaten().get(0));
+        RankAnswer again = ranking(scenario);
+        SortedMap<String, byte[]> one = papers(scenario);
         SortedMap<String, byte[]> other =
-                papers(second, second.result().unbeaten().get(0));
+                papers(again, again.result().unbeaten().get(0));
 
         assertThat(one.keySet()).isEqualTo(other.keySet());
         one.forEach((name, bytes) ->
                 assertThat(Arrays.equals(bytes, other.get(name))).as(name).isTrue());
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"demo", "micro", "no-visible-cuts", "quiet-above-all", "slim-desk", "small-box", "tight-budget"})
+    void everyBookIsLaidOutAndPrinted(String scenario, @TempDir Path folder) throws Exception {
+        assumeTrue(Browser.isInstalled(), "no Chromium here: the book is not laid out");
+        byte[] book = bytes(papers(scenario), "book.html");
+        Browser browser = new Browser(folder);
+
+        assertThat(browser.probed(book)).isEqualTo("sound");
+        try (PDDocument pdf = Loader.loadPDF(browser.printed(book))) {
+            assertThat(pdf.getNumberOfPages()).isBetween(10, 40);
+            assertThat(pdf.getPage(0).getMediaBox().getWidth()).isCloseTo(A4_WIDTH_PT, within(1f));
+            String printed = text(pdf).replaceAll("\\s+", " ");
+            NodeList heads = parsed(book).getElementsByTagName("h2");
+            assertThat(heads.getLength()).isGreaterThan(15);
+            for (int i = 0; i < heads.getLength(); i++) {
+                assertThat(printed).contains(heads.item(i).getTextContent());
+            }
+        }
+    }
+
+    private static String text(PDDocument pdf) throws java.io.IOException {
+        return new PDFTextStripper().getText(pdf);
     }
 
     private static byte[] bytes(SortedMap<String, byte[]> papers, String name) {
