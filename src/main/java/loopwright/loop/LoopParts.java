@@ -1,6 +1,7 @@
 package loopwright.loop;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,7 +34,7 @@ import loopwright.quantity.Units;
  * The water side of a machine: its pump's head and the stations of its loop.
  *
  * <p>Loop order: pump, blocks, radiators in the chassis's order, then tube, fittings and reservoir taken together, as where
- * they lie in between changes neither flow nor heat. Curves of parts are worked out once and kept.
+ * they lie in between changes neither flow nor heat; where the runs are planned, blocks and radiators stand as planned. Curves of parts are worked out once and kept.
  */
 final class LoopParts {
 
@@ -94,8 +95,17 @@ final class LoopParts {
                 parts++;
             }
         }
+        water.runs().planned().ifPresent(p -> arrange(out, p.passing()));
         out.add(new Station.Way("tube and fittings", times(runs(water.runs(), parts), lossFactor)));
         return out;
+    }
+
+    /** Puts what is named into the order of the names, behind the pump; the rest keeps its order behind it. */
+    private static void arrange(List<Station> stations, List<String> passing) {
+        stations.subList(1, stations.size()).sort(Comparator.comparingInt(s -> {
+            int place = passing.indexOf(s.name());
+            return place < 0 ? passing.size() : place;
+        }));
     }
 
     private record Coolers(Machine machine, CaseFlow flow, Nudge nudge) {}

@@ -121,8 +121,17 @@ public record Machine(Site site, List<FanMount> mounts, List<Vent> openings, Wat
         }
     }
 
-    /** How many fittings and bends the runs have. */
-    public record Turns(int straights, int elbows, int bends) {}
+    /**
+     * How many fittings and bends the runs have.
+     *
+     * @param passing names of pump, blocks and radiators as the coolant passes them
+     */
+    public record Turns(int straights, int elbows, int bends, List<String> passing) {
+        /** Copies. */
+        public Turns {
+            passing = List.copyOf(passing);
+        }
+    }
 
     /**
      * A block at work.

@@ -22,39 +22,42 @@ final class InspectMassLines {
 
     private InspectMassLines() {}
 
-    static List<String> of(Inspection in) {
+    static Passages of(Inspection in) {
         BuildMass mass = BuildMass.of(in);
         String atLeast = mass.missing().isEmpty() ? "" : "at least ";
-        List<String> out = new ArrayList<>();
-        mass.warnings().forEach(w -> out.addAll(Lines.wrap("WARN  ", w)));
-        out.add("dry " + atLeast + kg(mass.dry().massKg()) + " kg, filled " + atLeast
-                + kg(mass.filled().massKg()) + " kg (coolant "
-                + kg(mass.filled().massKg() - mass.dry().massKg()) + " kg, tank full)");
-        out.addAll(Lines.wrap(
+        Passages out = new Passages();
+        mass.warnings().forEach(w -> out.say("WARN  ", w));
+        out.say(
+                "",
+                "dry " + atLeast + kg(mass.dry().massKg()) + " kg, filled " + atLeast
+                        + kg(mass.filled().massKg()) + " kg (coolant "
+                        + kg(mass.filled().massKg() - mass.dry().massKg()) + " kg, tank full)");
+        out.say(
                 "centre, filled: ",
                 spot(mass.filled().centre()) + " mm: " + words(mass.filled(), in) + "; dry "
-                        + spot(mass.dry().centre())));
+                        + spot(mass.dry().centre()));
         if (!mass.missing().isEmpty()) {
-            out.addAll(Lines.wrap("nobody has weighed: ", String.join(", ", mass.missing())));
+            out.say("nobody has weighed: ", String.join(", ", mass.missing()));
         }
-        out.addAll(Lines.wrap("heaviest: ", heaviest(mass)));
+        out.say("heaviest: ", heaviest(mass));
         mass.stand().ifPresent(s -> stand(out, s));
-        out.add("Left out: processor, screws, cables, strips that mods add. Chassis as a shell over its faces,");
-        out.add("parts at the middle of their boxes. Lift with straight back, drained or the cap tight; glass never");
-        out.add("carries. Lifting points: makers' sheets and local rules for lifting come first.");
-        return out;
+        return out.say(
+                "",
+                "Left out: processor, screws, cables, strips that mods add. Chassis as a shell over its faces, parts at the"
+                        + " middle of their boxes. Lift with straight back, drained or the cap tight; glass never carries."
+                        + " Lifting points: makers' sheets and local rules for lifting come first.");
     }
 
-    private static void stand(List<String> out, Stand stand) {
+    private static void stand(Passages out, Stand stand) {
         List<String> feet = new ArrayList<>();
         stand.feet().forEach(f -> feet.add(f.foot() + " " + kg(f.loadKg())));
-        out.addAll(Lines.wrap("feet carry, kg: ", String.join(", ", feet)));
-        out.add("tips over " + stand.over() + " at " + Mm.rounded(stand.tipDeg(), 1) + " degrees");
+        out.say("feet carry, kg: ", String.join(", ", feet));
+        out.say("", "tips over " + stand.over() + " at " + Mm.rounded(stand.tipDeg(), 1) + " degrees");
         for (Stand.Hangs lift : stand.lifts()) {
-            out.addAll(Lines.wrap(
+            out.say(
                     "lift: ",
                     lift.title() + " carries " + kg(lift.loadKg()) + " kg, made for " + kg(lift.madeForKg())
-                            + ", practice wants " + kg(lift.wantedKg())));
+                            + ", practice wants " + kg(lift.wantedKg()));
         }
     }
 

@@ -39,7 +39,9 @@ public final class InspectText implements InspectPaper {
         section("AIR", InspectAirLines.of(in));
         section("LOOP", InspectLoopLines.of(in));
         section("MATERIALS: does the coolant bear what it touches", InspectMaterialLines.of(in));
-        section("MASS: what it weighs, how it stands, how it is lifted", InspectMassLines.of(in));
+        section(
+                "MASS: what it weighs, how it stands, how it is lifted",
+                InspectMassLines.of(in).lines());
         InspectPlumbingLines.of(answer).forEach((title, passages) -> section(title, passages.lines()));
         section("TEMPERATURES", InspectHeatLines.temperatures(answer));
         section("WHAT DECIDES THEM", InspectHeatLines.causes(answer));

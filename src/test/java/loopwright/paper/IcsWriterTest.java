@@ -24,8 +24,6 @@ import loopwright.fit.FitWish;
 import loopwright.rank.Order;
 import loopwright.workshop.assembly.Assembly;
 import loopwright.workshop.money.OrderList;
-import loopwright.workshop.money.Quote;
-import loopwright.workshop.money.QuoteWish;
 import loopwright.workshop.schedule.Schedule;
 import loopwright.workshop.schedule.ScheduleWish;
 import org.junit.jupiter.api.Test;
@@ -111,7 +109,8 @@ class IcsWriterTest {
         OrderCsv.write(new PrintWriter(csv), ORDERS, "EUR");
         assertThat(csv.toString().split("\r\n")).hasSize(ORDERS.lines().size() + 2);
         assertThat(ORDERS.totalCents())
-                .isEqualTo(Quote.of(BUILD, QuoteWish.PLAIN).bill().boughtCents());
+                .isEqualTo(
+                        loopwright.rank.Bill.of(BUILD.fitCase(), BUILD.build()).boughtCents());
         for (OrderList.Line line : ORDERS.lines()) {
             assertThat(line.orderBy()).isEqualTo(line.need().minusDays(line.leadDays() + 5L));
         }

@@ -7,6 +7,8 @@ import loopwright.answer.Checklist;
 import loopwright.answer.Inspection;
 import loopwright.fit.FitCase;
 import loopwright.fit.Gap;
+import loopwright.loop.Steady;
+import loopwright.paper.InspectSections;
 import loopwright.paper.Mm;
 import loopwright.paper.Origin;
 import loopwright.rank.Build;
@@ -74,6 +76,7 @@ public final class Book {
         BenchChapters bench = new BenchChapters(papers);
         add(Reader.BENCH, "clearances", "Clearances, the tightest " + GAPS, new Html().table(clearances()));
         add(Reader.BENCH, "loop", "The loop", loop());
+        add(Reader.BENCH, "mass", "Mass, feet, lifting", new Html().passages(InspectSections.mass(papers.answer())));
         add(Reader.BENCH, "orders", "Order list", money.orders());
         add(Reader.BENCH, "schedule", "Schedule", bench.schedule());
         add(Reader.BENCH, "cuts", "Cut list", bench.cuts());
@@ -104,13 +107,20 @@ public final class Book {
             names.add((i + 1) + " " + views.names().get(i));
         }
         return seen.text("Numbers: " + String.join(", ", names) + ". Dashed: room that is kept free.")
-                .heading("Tightest places, dimensioned in red")
-                .list(views.tightest());
+                .heading("Tightest places between two bodies, dimensioned in red")
+                .list(views.tightest())
+                .text("Places against a wall are in the list of clearances.");
     }
 
     private Html loop() {
+        Steady planned = papers.answer().plumbing().planned().orElse(in.state());
         return new Html()
-                .figure(LoopDiagram.svg(in), "Temperature after each part, at full load; pressure lost in it.");
+                .figure(
+                        LoopDiagram.svg(planned),
+                        "Temperature after each part, at full load; pressure lost in it. Parts in the order of the planned runs.")
+                .text("Coolant " + Mm.rounded(planned.water().meanC(), 1) + " C with these runs, "
+                        + Mm.rounded(in.state().water().meanC(), 1)
+                        + " C as ranked, with the workshop's rule for tube and elbows.");
     }
 
     private void add(Reader reader, String id, String title, Html html) {
@@ -149,14 +159,22 @@ public final class Book {
         Build build = in.build();
         Html body = new Html();
         body.text("For " + fitCase.brief().client() + ". " + fitCase.chassis().title() + ", build " + build.key() + ": "
-                + money(build.outcome().priceCents()) + ", coolant "
+                + money(papers.quote().sums().grossCents()) + " by the quote, coolant "
                 + Mm.rounded(in.state().water().meanC(), 1) + " +-"
                 + Mm.rounded(in.coolantBand().halfK(), 1) + " C at full load in a room of "
                 + Mm.rounded(fitCase.brief().limits().roomC(), 0) + " C, "
-                + Mm.rounded(build.outcome().labourMin() / 60.0, 1) + " hands-on hours, "
-                + build.outcome().days()
-                + " days.");
-        body.text("From " + origin.line() + ". Dimensions are nominal until they are measured.");
+                + Mm.rounded(build.outcome().labourMin() / 60.0, 1) + " hands-on hours, handover "
+                + papers.plan().schedule().finish().at().toLocalDate() + " if it begins "
+                + papers.plan().schedule().start() + ".");
+        body.text("From " + origin.line() + ". Dimensions are nominal until they are measured. Fits: "
+                + InspectSections.chance(papers.answer()) + ".");
+        List<String> against = Against.of(papers);
+        body.heading("What stands against this build");
+        if (against.isEmpty()) {
+            body.text("Nothing that these papers can see. Dry fits and the leak test still decide.");
+        }
+        against.forEach(body::caution);
+        body.heading("Care");
         Checks.cautions().forEach(body::caution);
         return "<h1>" + Html.escaped(fitCase.brief().title()) + "</h1>\n" + body.body();
     }

@@ -78,7 +78,7 @@ final class Checks {
                 "");
         in.junctions()
                 .forEach(j -> rows.row(
-                        j.name() + ", C",
+                        (j.name().equals("card") ? "card's chip" : j.name()) + " by its own sensor, C",
                         Mm.rounded(j.temperatureC(), 1) + " +-" + Mm.rounded(j.plusMinusK(), 1),
                         "",
                         ""));
@@ -125,7 +125,7 @@ final class Checks {
                 "Mains: supplies are not opened; inlets, switches and leads only as certified parts. Licensed people do"
                         + " what local rules keep for them.",
                 "Coolant: keep it from electronics, children and animals; glycol can kill. Spill kit at hand.",
-                "Lifting: see the mass; two people where glass is on two sides.",
+                "Lifting: see the chapter on mass; two people where glass is on two sides or it is heavy.",
                 "Nothing here takes the place of local codes, of the makers' sheets or of licensed practice.");
     }
 }

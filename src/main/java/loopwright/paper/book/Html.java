@@ -143,6 +143,12 @@ final class Html {
         return this;
     }
 
+    /** What follows stands on a new sheet of paper. */
+    Html newPage() {
+        out.append("<div class=\"page\"></div>\n");
+        return this;
+    }
+
     /** What has been put together. */
     String body() {
         return out.toString();
@@ -157,7 +163,7 @@ final class Html {
     }
 
     private static final String STYLE = """
-            @page { size: A4; margin: 16mm 14mm 16mm 20mm; }
+            @page { size: A4; margin: 16mm 14mm 16mm 20mm; @bottom-right { content: counter(page) " / " counter(pages); font: 8pt sans-serif; } }
             body { font: 10.5pt/1.4 "Liberation Sans", Arial, sans-serif; color: #1c2024; margin: 0; background: #fff; }
             main { max-width: 182mm; margin: 8mm auto; padding: 0 4mm; }
             h1 { font-size: 19pt; line-height: 1.2; margin: 0 0 3mm; }
@@ -179,9 +185,10 @@ final class Html {
             ul.ticks li { padding: 0.6mm 0 0.6mm 7mm; position: relative; }
             ul.ticks li::before { content: ""; position: absolute; left: 0; top: 1.2mm; width: 3.4mm; height: 3.4mm;
               border: 0.3mm solid #1c2024; }
-            .caution { border-left: 1.2mm solid #b3261e; padding: 1.5mm 3mm; background: #fbeeed; }
+            .caution { border-left: 1.2mm solid #b3261e; padding: 0.8mm 3mm; background: #fbeeed; font-size: 9.5pt; }
             .part { break-before: page; font-size: 16pt; margin: 12mm 0 0; color: #3c6e8f; }
-            nav ul { columns: 2; margin: 2mm 0; padding: 0; list-style: none; }
+            .page { break-after: page; }
+            nav ul { columns: 3; margin: 1mm 0; padding: 0; list-style: none; font-size: 9pt; }
             nav li { break-inside: avoid; }
             a { color: inherit; }
             """;

@@ -1,7 +1,6 @@
 package loopwright.paper.book;
 
 import java.util.List;
-import loopwright.answer.Inspection;
 import loopwright.loop.Steady;
 import loopwright.paper.Mm;
 import loopwright.quantity.Units;
@@ -21,8 +20,8 @@ final class LoopDiagram {
 
     private LoopDiagram() {}
 
-    static String svg(Inspection in) {
-        List<Steady.Stop> stops = in.state().stops();
+    static String svg(Steady state) {
+        List<Steady.Stop> stops = state.stops();
         int rows = (stops.size() + ACROSS - 1) / ACROSS;
         Drawing drawing = new Drawing("the loop", WIDTH_MM, rows * ROW_MM + 2 * EDGE_MM);
         for (int i = 0; i < stops.size(); i++) {

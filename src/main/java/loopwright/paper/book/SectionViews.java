@@ -72,8 +72,9 @@ final class SectionViews {
     /** The tightest places that are dimensioned, in words. */
     List<String> tightest() {
         return spots.stream()
-                .map(s -> Mm.text(s.gap().marginHmm()) + " mm: " + s.gap().one() + " and "
-                        + s.gap().other())
+                .map(s -> s.gap().one() + " and " + s.gap().other() + ": "
+                        + Mm.text(s.gap().clearanceHmm()) + " mm apart, needs "
+                        + Mm.text(s.gap().needHmm()) + " mm")
                 .toList();
     }
 

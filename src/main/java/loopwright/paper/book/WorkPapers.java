@@ -57,7 +57,8 @@ public record WorkPapers(
      */
     public static WorkPapers of(InspectAnswer answer, RankAnswer ranking, LocalDate start) {
         Inspection in = answer.inspection();
-        Schedule schedule = Schedule.of(in, ScheduleWish.from(start));
+        Quote quote = Quote.of(answer, QuoteWish.PLAIN);
+        Schedule schedule = Schedule.of(in, quote.bought(), ScheduleWish.from(start));
         return new WorkPapers(
                 answer,
                 ranking.result().unbeaten(),
@@ -65,8 +66,12 @@ public record WorkPapers(
                 Fasteners.of(in),
                 Finish.of(in),
                 new Plan(schedule, OrderList.of(schedule, BUFFER_DAYS), Assembly.of(in)),
-                Quote.of(in, QuoteWish.PLAIN),
-                Offers.of(ranking, QuoteWish.PLAIN, OFFERS));
+                quote,
+                Offers.of(
+                        ranking,
+                        new Offers.Chosen(new Ranked(in.build(), 1, in.witness()), quote),
+                        QuoteWish.PLAIN,
+                        OFFERS));
     }
 
     /** The build and its state. */

@@ -1,7 +1,10 @@
 package loopwright.workshop.money;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import loopwright.answer.InspectAnswer;
+import loopwright.answer.Inspection;
 import loopwright.answer.RankAnswer;
 import loopwright.fit.FitCase;
 import loopwright.loop.Band;
@@ -20,36 +23,53 @@ public final class Offers {
      * @param noiseDBA at 1 m; weak as an absolute figure
      * @param hoursQuoted of labour in the offer
      * @param dearerCents than the cheapest of the offers
+     * @param chosen whether it is the build that the papers are for
      */
     public record Offer(
             Quote quote,
+            Ranked ranked,
             double coolantC,
             Band coolantOverRoomBand,
             double noiseDBA,
             double hoursQuoted,
-            long dearerCents) {}
+            long dearerCents,
+            boolean chosen) {}
+
+    /** The build that the papers are for, and its quote. */
+    public record Chosen(Ranked ranked, Quote quote) {}
 
     /**
-     * Offers, dearest first.
+     * Offers, coolest first: both ends of the unbeaten builds, one between, and always the chosen one.
      *
-     * @param count at most so many, 2 or 3
+     * @param chosen the build that the papers are for, planned, and its quote
+     * @param count at most so many, 2 or 3, besides the chosen one
      */
-    public static List<Offer> of(RankAnswer answer, QuoteWish wish, int count) {
+    public static List<Offer> of(RankAnswer answer, Chosen chosen, QuoteWish wish, int count) {
         FitCase fitCase = answer.fitCase();
+        String key = chosen.ranked().build().key();
+        List<Ranked> spread = new ArrayList<>(answer.spread(count));
+        if (spread.stream().noneMatch(r -> r.build().key().equals(key))) {
+            spread.add(chosen.ranked());
+            spread.sort(Comparator.comparingDouble(r -> answer.coolantOverRoomK(r.build())));
+        }
         List<Quote> quotes = new ArrayList<>();
-        List<Ranked> spread = answer.spread(count);
-        spread.forEach(r -> quotes.add(Quote.of(fitCase, r.build(), wish)));
+        spread.forEach(r -> quotes.add(
+                r.build().key().equals(key)
+                        ? chosen.quote()
+                        : Quote.of(new InspectAnswer(new Inspection(fitCase, r)), wish)));
         long least = quotes.stream().mapToLong(q -> q.sums().grossCents()).min().orElse(0);
         List<Offer> out = new ArrayList<>();
         for (int i = 0; i < spread.size(); i++) {
             Build build = spread.get(i).build();
             out.add(new Offer(
                     quotes.get(i),
+                    spread.get(i),
                     fitCase.brief().limits().roomC() + answer.coolantOverRoomK(build),
                     answer.band(build),
                     build.outcome().sound().levelDBA().orElse(0),
                     quotes.get(i).labour().quotedMin() / 60.0,
-                    quotes.get(i).sums().grossCents() - least));
+                    quotes.get(i).sums().grossCents() - least,
+                    build.key().equals(key)));
         }
         return List.copyOf(out);
     }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import loopwright.answer.InspectAnswer;
 import loopwright.answer.Inspection;
 import loopwright.catalog.brief.OfferTerms;
 import loopwright.catalog.brief.Terms;
@@ -20,7 +21,8 @@ import loopwright.workshop.schedule.WorkPlans;
  * What the client is offered. Unit: whole cents of the brief's currency; every sum is exactly the sum of its lines.
  *
  * @param key of the build
- * @param bill parts and materials, and the price that the ranking has
+ * @param bill what the ranking's price is made of; its materials are the offer's too
+ * @param bought what is bought: the bill's, as planned where it is planned
  * @param labour by stage, low, likely, high
  * @param outside work that others do
  * @param contingency on all of that, with its reason
@@ -30,6 +32,7 @@ import loopwright.workshop.schedule.WorkPlans;
 public record Quote(
         String key,
         Bill bill,
+        List<Bill.Bought> bought,
         Labour labour,
         List<QuoteWish.Outside> outside,
         Contingency contingency,
@@ -38,6 +41,7 @@ public record Quote(
 
     /** Copies. */
     public Quote {
+        bought = List.copyOf(bought);
         outside = List.copyOf(outside);
     }
 
@@ -86,32 +90,45 @@ public record Quote(
      */
     public record Step(String what, long cents) {}
 
-    /** The offer for a build. */
-    public static Quote of(Inspection inspection, QuoteWish wish) {
-        return of(inspection.fitCase(), inspection.build(), wish);
+    /** The offer for a build, with tube, coolant, fittings and leads as they are planned. */
+    public static Quote of(InspectAnswer answer, QuoteWish wish) {
+        Inspection in = answer.inspection();
+        return of(in.fitCase(), in.build(), Purchases.of(answer), wish);
     }
 
     /**
      * The offer for a build.
      *
+     * @param bought what is bought for it
      * @throws IllegalArgumentException if practice.yaml says nothing of the workshop
      */
-    public static Quote of(FitCase fitCase, Build build, QuoteWish wish) {
+    public static Quote of(FitCase fitCase, Build build, List<Bill.Bought> bought, QuoteWish wish) {
         Workshop practice = Schedule.practice(fitCase);
         Terms terms = fitCase.brief().terms();
         Bill bill = Bill.of(fitCase, build);
         Labour labour = Labour.of(WorkPlans.of(fitCase, build, Set.of()), practice, terms.rateCentsPerH());
-        long base = bill.boughtCents() + bill.materialCents() + labour.cents() + outsideCents(wish);
+        long goods = sum(bought) + bill.materialCents();
+        long base = goods + labour.cents() + outsideCents(wish);
         Contingency contingency = contingency(base, build, wish, practice, terms);
-        Sums sums = sums(bill, labour, base + contingency.cents(), practice, terms);
+        Sums sums = sums(goods, labour, base + contingency.cents(), practice, terms);
         return new Quote(
                 build.key(),
                 bill,
+                bought,
                 labour,
                 wish.outside(),
                 contingency,
                 sums,
                 QuoteWords.of(fitCase, build, contingency, sums));
+    }
+
+    private static long sum(List<Bill.Bought> bought) {
+        return bought.stream().mapToLong(Bill.Bought::cents).sum();
+    }
+
+    /** What is bought, cents. */
+    public long boughtCents() {
+        return sum(bought);
     }
 
     private static long outsideCents(QuoteWish wish) {
@@ -137,12 +154,12 @@ public record Quote(
                 terms.contingencyPercent(), percent, percentOf(base, terms.contingencyPercent()), reason);
     }
 
-    private static Sums sums(Bill bill, Labour labour, long net, Workshop practice, Terms terms) {
+    private static Sums sums(long goods, Labour labour, long net, Workshop practice, Terms terms) {
         OfferTerms offer = terms.offer().orElse(OfferTerms.USUAL);
         double taxPercent = offer.taxPercent().orElse(0.0);
         long tax = percentOf(net, taxPercent);
         int labourPercent = offer.depositLabourPercent().orElse(practice.offer().depositLabourPercent());
-        long depositNet = bill.boughtCents() + bill.materialCents() + percentOf(labour.cents(), labourPercent);
+        long depositNet = goods + percentOf(labour.cents(), labourPercent);
         long deposit = depositNet + percentOf(depositNet, taxPercent);
         return new Sums(
                 terms.currency(),
@@ -168,6 +185,9 @@ public record Quote(
     public List<Step> fromRank() {
         List<Step> out = new ArrayList<>();
         out.add(new Step("price in the ranking", bill.priceCents()));
+        out.add(new Step(
+                "tube, coolant, fittings and leads as planned, where the ranking has the workshop's rule",
+                boughtCents() - bill.boughtCents()));
         out.add(new Step(
                 "labour at likely + spread, where the ranking counts the planned minutes",
                 labour.cents() - bill.labourCents()));

@@ -30,7 +30,8 @@ final class QuoteWords {
         out.add(
                 "The case is as its maker delivers it; every dimension that is not measured yet is checked at the dry fit.");
         out.add("Prices and lead times are the catalogue's; a part replaced by another is a change, in writing.");
-        out.add("Fittings and tube are counted by the workshop's rule until the runs are planned.");
+        out.add(
+                "Tube, coolant and fittings are those of the planned runs; what the dry fit changes in them is on the workshop.");
         return out;
     }
 
@@ -51,7 +52,8 @@ final class QuoteWords {
         if (contingency.percent() < contingency.usualPercent()) {
             out.add(String.format(
                     Locale.ROOT,
-                    "The terms' contingency of %.0f %% is below the %d %% that the trade takes for this: %s.",
+                    "Contingency: %.0f %% is in this offer, the trade takes %d %% for this: %s. What goes beyond it is told before"
+                            + " it is spent.",
                     contingency.percent(),
                     contingency.usualPercent(),
                     contingency.reason()));

@@ -96,12 +96,20 @@ public record Schedule(
      * @throws IllegalArgumentException if practice.yaml says nothing of the workshop, or a mod cannot be decided late
      */
     public static Schedule of(Inspection inspection, ScheduleWish wish) {
+        return of(inspection, Bill.of(inspection.fitCase(), inspection.build()).bought(), wish);
+    }
+
+    /**
+     * The schedule of a build.
+     *
+     * @param items what is bought for it
+     */
+    public static Schedule of(Inspection inspection, List<Bill.Bought> items, ScheduleWish wish) {
         FitCase fitCase = inspection.fitCase();
         Brief brief = fitCase.brief();
         Workshop practice = practice(fitCase);
         WorkPlan plan = WorkPlans.of(fitCase, inspection.build(), wish.late());
         Clock clock = clock(brief, practice, wish.start());
-        List<Bill.Bought> items = Bill.of(fitCase, inspection.build()).bought();
         return of(plan, items, clock, wish);
     }
 

@@ -112,6 +112,8 @@ class PapersTest {
                         .isEqualTo("svg");
             }
         }
+        Brief brief = CatalogReader.readBrief(Path.of("scenarios/" + scenario + ".yaml"), CATALOG);
+        new BookFigures(parsed(bytes(papers, "book.html"))).check(scenario, brief.limits(), MONDAY);
         bookStandsByItself(parsed(bytes(papers, "book.html")), bytes(papers, "book.html"));
     }
 
