@@ -58,13 +58,15 @@ public record WorkPapers(
     public static WorkPapers of(InspectAnswer answer, RankAnswer ranking, LocalDate start) {
         Inspection in = answer.inspection();
         Schedule schedule = Schedule.of(in, ScheduleWish.from(start));
+        Fasteners fasteners = Fasteners.of(in);
+        Assembly assembly = Assembly.of(in, answer.plumbing().plan(), fasteners);
         return new WorkPapers(
                 answer,
                 ranking.result().unbeaten(),
                 Templates.of(in),
-                Fasteners.of(in),
+                fasteners,
                 Finish.of(in),
-                new Plan(schedule, OrderList.of(schedule, BUFFER_DAYS), Assembly.of(in)),
+                new Plan(schedule, OrderList.of(schedule, BUFFER_DAYS), assembly),
                 Quote.of(in, QuoteWish.PLAIN),
                 Offers.of(ranking, QuoteWish.PLAIN, OFFERS));
     }
