@@ -128,14 +128,15 @@ record StackPiece(Witness.At at, List<ScrewSet> sets, List<Body> outside, boolea
         return outside.stream().anyMatch(b -> b.title().equals(mount() + OutsideParts.COVER));
     }
 
-    /** How far outwards from the seat plane the heads lie. */
+    /** How far outwards from the seat plane the heads lie; in a bracket inside the sheet they are driven through it, from the wall on. */
     private int headsHmm(ScrewSet set) {
         boolean fansOutside = arrangement().inCover().contains(Arrangement.Layer.FANS);
-        return set.joint().layers().stream()
+        int layers = set.joint().layers().stream()
                 .filter(l -> !l.name().startsWith("gasket"))
                 .filter(l -> fansOutside || !l.name().equals("fan"))
                 .mapToInt(Clamped::thicknessHmm)
                 .sum();
+        return Math.max(layers, frame().mount().insetMm().valueHmm());
     }
 
     private List<Driving.Screw> screws(int outwardsHmm, Face away, ScrewSet set) {
