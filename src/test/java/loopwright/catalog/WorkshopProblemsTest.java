@@ -80,6 +80,29 @@ class WorkshopProblemsTest {
     }
 
     @Test
+    void aDriverHasAnIdOfItsOwn(@TempDir Path folder) {
+        String one = "{id: stub, title: Stub, shaft_mm: 30, shaft_across_mm: 8, hand_mm: 55, hand_across_mm: 50}";
+        String fixed = "    - {holds: supply, thread: 6-32, length_mm: 6, count: 4}\n";
+        assertThat(broken(folder, PRACTICE, fixed, fixed + "  drivers: [" + one + "]\n"))
+                .isEmpty();
+        assertThat(broken(folder.resolve("other"), PRACTICE, fixed, fixed + "  drivers: [" + one + ", " + one + "]\n"))
+                .singleElement()
+                .asString()
+                .contains(
+                        "fastening.drivers[1].id: found \"stub\" a second time, allowed an id that no other driver has");
+    }
+
+    @Test
+    void aFaceComesOffOnce(@TempDir Path folder) {
+        assertThat(broken(folder, CUBE, "    shell:\n", "    shell:\n      comes_off: [left, roof]\n"))
+                .isEmpty();
+        assertThat(broken(folder.resolve("other"), CUBE, "    shell:\n", "    shell:\n      comes_off: [left, left]\n"))
+                .singleElement()
+                .asString()
+                .contains("shell.comes_off[1]: found left a second time, allowed each face once");
+    }
+
+    @Test
     void everySurfaceHasItsPaintSystemOnce(@TempDir Path folder) {
         assertThat(broken(folder, PRACTICE, "surface: plastic", "surface: metal"))
                 .hasSize(2)

@@ -39,6 +39,7 @@ public final class Checks {
             new NewHolesMissSlots(),
             new CoversStayOnFlat(),
             new FeetCarry(),
+            new FacesComeOffOnce(),
             new GlassStaysWhole(),
             new CutsLeaveWeb(),
             new KindsSayWhatTheyDo(),

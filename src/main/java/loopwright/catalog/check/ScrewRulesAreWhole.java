@@ -9,7 +9,10 @@ import loopwright.catalog.standard.Fastening;
 import loopwright.catalog.standard.Fastening.SeatMaterial;
 import loopwright.catalog.standard.Practice;
 
-/** The practice says how deep screws go into every material, once, and has one washer a thread and one row a thing held. */
+/**
+ * The practice says how deep screws go into every material, once, and has one washer a thread, one row a thing held and one
+ * driver an id.
+ */
 final class ScrewRulesAreWhole implements Check {
 
     @Override
@@ -28,6 +31,7 @@ final class ScrewRulesAreWhole implements Check {
             once.check(
                     "fastening.fixed[%d].holds",
                     fastening.fixed().stream().map(Fastening.FixedScrews::holds).toList());
+            drivers(practice, problems);
             for (SeatMaterial material : SeatMaterial.values()) {
                 if (fastening.engagement().stream().noneMatch(e -> e.material() == material)) {
                     problems.add(practice.item()
@@ -37,6 +41,21 @@ final class ScrewRulesAreWhole implements Check {
                                     "a row for each of steel, aluminium, plastic",
                                     ""));
                 }
+            }
+        }
+    }
+
+    private static void drivers(Items.Placed<Practice> practice, Problems problems) {
+        List<Fastening.Driver> drivers = practice.value().fastening().drivers();
+        Set<String> seen = new HashSet<>();
+        for (int i = 0; i < drivers.size(); i++) {
+            if (!seen.add(drivers.get(i).id())) {
+                problems.add(practice.item()
+                        .problem(
+                                "fastening.drivers[" + i + "].id",
+                                "\"" + drivers.get(i).id() + "\" a second time",
+                                "an id that no other driver has",
+                                ""));
             }
         }
     }

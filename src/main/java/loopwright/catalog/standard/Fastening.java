@@ -13,6 +13,7 @@ import loopwright.quantity.Dimension;
  * @param engagement how deep a screw has to go into a material
  * @param tubeSafetyMm what a screw's end keeps from the first tube of a radiator
  * @param fixed screws that the trade uses in one length
+ * @param drivers with what screws are driven; left out, no screw is looked at for a driver's way
  */
 public record Fastening(
         List<Washer> washers,
@@ -20,7 +21,8 @@ public record Fastening(
         Dimension tubeSafetyMm,
         FanFrame fan,
         RivetNut rivetNut,
-        List<FixedScrews> fixed) {
+        List<FixedScrews> fixed,
+        List<Driver> drivers) {
 
     /** Nothing is said: no screw can be chosen. */
     public static final Fastening NOTHING = new Fastening(
@@ -29,6 +31,7 @@ public record Fastening(
             Dimension.UNKNOWN,
             new FanFrame(ScrewThread.FAN, Dimension.UNKNOWN, Dimension.UNKNOWN, Dimension.UNKNOWN),
             new RivetNut(Dimension.UNKNOWN, Dimension.UNKNOWN),
+            List.of(),
             List.of());
 
     /** Copies. */
@@ -36,6 +39,7 @@ public record Fastening(
         washers = List.copyOf(washers);
         engagement = List.copyOf(engagement);
         fixed = List.copyOf(fixed);
+        drivers = List.copyOf(drivers);
     }
 
     /** A washer that lies under a head. */
@@ -86,6 +90,22 @@ public record Fastening(
             ScrewThread thread,
             @Limits(min = 3, max = 80) Dimension lengthMm,
             @Limits(min = 0, max = 24) int count) {}
+
+    /**
+     * A straight screwdriver and the hand that holds it.
+     *
+     * @param shaftMm from the screw's head to the hand
+     * @param shaftAcrossMm room across the shaft, and the screw's head
+     * @param handMm handle and hand, along the screw's axis
+     * @param handAcrossMm the same, across it
+     */
+    public record Driver(
+            String id,
+            String title,
+            @Limits(min = 5, max = 500) Dimension shaftMm,
+            @Limits(min = 3, max = 30) Dimension shaftAcrossMm,
+            @Limits(min = 20, max = 300) Dimension handMm,
+            @Limits(min = 15, max = 150) Dimension handAcrossMm) {}
 
     /** What such screws hold. */
     public enum Holds {

@@ -12,7 +12,6 @@ import loopwright.paper.FastenLines;
 import loopwright.paper.FinishPassages;
 import loopwright.paper.GanttSvg;
 import loopwright.paper.InspectSections;
-import loopwright.workshop.assembly.Assembly;
 import loopwright.workshop.drawing.Leaf;
 import loopwright.workshop.schedule.Schedule;
 import loopwright.workshop.schedule.StageWords;
@@ -120,29 +119,7 @@ final class BenchChapters {
     }
 
     Html assembly() {
-        Assembly assembly = papers.plan().assembly();
-        Html html = new Html();
-        Rows rows = Rows.headed("step", "part", "at the dry fits", "after paint");
-        int step = 1;
-        for (Assembly.Step one : assembly.steps()) {
-            rows.row(String.valueOf(step++), one.title(), one.dry(), one.paintedAndWet());
-        }
-        html.table(rows);
-        if (!assembly.deadlock().isEmpty()) {
-            html.caution("These block each other, whichever goes first: " + String.join(", ", assembly.deadlock())
-                    + ". Try it with the parts themselves or card dummies before anything is cut.");
-        }
-        html.heading("To service a part");
-        Rows out = Rows.headed("part", "comes out first", "loop");
-        for (Assembly.Service one : assembly.services()) {
-            out.row(
-                    one.title(),
-                    one.possible()
-                            ? (one.first().isEmpty() ? "nothing" : String.join(", ", one.first()))
-                            : "no way out along the axes: try it by hand",
-                    one.drain() ? "drain" : "stays full");
-        }
-        return html.table(out).list(assembly.notes());
+        return new AssemblyChapter(papers.plan().assembly()).html();
     }
 
     Html schedule() {

@@ -59,13 +59,15 @@ public record WorkPapers(
         Inspection in = answer.inspection();
         Quote quote = Quote.of(answer, QuoteWish.PLAIN);
         Schedule schedule = Schedule.of(in, quote.bought(), ScheduleWish.from(start));
+        Fasteners fasteners = Fasteners.of(in);
+        Assembly assembly = Assembly.of(in, answer.plumbing().plan(), fasteners);
         return new WorkPapers(
                 answer,
                 ranking.result().unbeaten(),
                 Templates.of(in),
-                Fasteners.of(in),
+                fasteners,
                 Finish.of(in),
-                new Plan(schedule, OrderList.of(schedule, BUFFER_DAYS), Assembly.of(in)),
+                new Plan(schedule, OrderList.of(schedule, BUFFER_DAYS), assembly),
                 quote,
                 Offers.of(
                         ranking,

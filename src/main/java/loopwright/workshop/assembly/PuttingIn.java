@@ -7,59 +7,121 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
+import loopwright.catalog.standard.Fastening.Driver;
 
 /**
  * In which order pieces can be put in, found by taking a whole machine apart: taking one out never blocks another, so whatever can
  * come out next may, and what is left at the end blocks itself.
  *
- * <p>A piece comes out once what is plugged into it is out, its plugs and ports have been reached and one of its {@link Ways} is free of what is still in. What has
- * no way even in an empty chassis is held to go in by a tilt: it never blocks the order, and is named.
+ * <p>A piece comes out once what is plugged into it is out and each of its {@link Need}s has a way that is free of what is still in.
+ * What has no way even in an empty chassis is held to be done by a tilt or another trick: it never blocks the order, and is named.
  */
 final class PuttingIn {
 
     /** Up to so many pieces the smallest set that blocks itself is looked for among all. */
     private static final int ALL_SETS = 14;
 
-    private final List<Piece> pieces;
-    private final List<Ways> ways;
-    private final List<List<Ways>> reach;
+    /** Bits of a long, but the sign. */
+    private static final int MOST_PIECES = 63;
 
-    PuttingIn(List<Piece> pieces, Ways.Hall hall) {
+    private final List<Piece> pieces;
+    private final Need.Maker maker;
+    private final List<List<Need>> needs;
+    private final long soft;
+
+    PuttingIn(List<Piece> pieces, Hall hall, List<Driver> drivers) {
+        if (pieces.size() > MOST_PIECES) {
+            throw new IllegalArgumentException("at most " + MOST_PIECES + " pieces, but " + pieces.size());
+        }
         this.pieces = List.copyOf(pieces);
-        List<List<loopwright.geometry.SpaceBox>> solids =
-                pieces.stream().map(Piece::solids).toList();
-        this.ways = IntStream.range(0, pieces.size())
-                .mapToObj(i -> Ways.of(pieces.get(i).solids(), 1L << i, hall, solids))
-                .toList();
-        this.reach = IntStream.range(0, pieces.size())
-                .mapToObj(i -> pieces.get(i).reach().stream()
-                        .map(r -> Ways.of(List.of(r), 1L << i, hall, solids))
-                        .toList())
+        long runs = 0;
+        for (int i = 0; i < pieces.size(); i++) {
+            runs |= pieces.get(i).traits().kind() == Piece.Kind.SOFT_RUN ? 1L << i : 0;
+        }
+        this.soft = runs;
+        this.maker = new Need.Maker(
+                new WayFinder(hall, pieces.stream().map(Piece::solids).toList()), drivers, runs);
+        this.needs = IntStream.range(0, pieces.size())
+                .mapToObj(i -> maker.of(pieces.get(i), holders(i)))
                 .toList();
     }
 
-    /** Whether a piece can leave a machine with these in: a way, and every plug of it at hand. */
-    boolean leaves(int piece, long in) {
-        for (int i = 0; i < pieces.size(); i++) {
-            boolean carried = pieces.get(piece).carries().contains(pieces.get(i).id());
-            if (carried && (in >> i & 1) != 0) {
-                return false;
+    /** The piece itself, and what it is plugged into, directly or through others. */
+    private Need.Holders holders(int piece) {
+        long own = 1L << piece;
+        long out = own;
+        long before = 0;
+        while (out != before) {
+            before = out;
+            for (int i = 0; i < pieces.size(); i++) {
+                out |= (carried(i) & before) != 0 ? 1L << i : 0;
             }
         }
-        return ways.get(piece).free(in) && reach.get(piece).stream().allMatch(r -> r.free(in));
+        return new Need.Holders(own, out & ~own);
+    }
+
+    /** What is plugged into a piece, as bits. */
+    private long carried(int piece) {
+        long out = 0;
+        for (int i = 0; i < pieces.size(); i++) {
+            out |= pieces.get(piece).carries().contains(pieces.get(i).id()) ? 1L << i : 0;
+        }
+        return out;
+    }
+
+    /** What a piece needs, and what is plugged into it as one need more. */
+    List<Need> needs(int piece) {
+        List<Need> out = new ArrayList<>();
+        Ways carried = Ways.one(carried(piece));
+        out.add(new Need(Need.Kind.WAY, "what is plugged into it", carried, carried));
+        out.addAll(needs.get(piece));
+        return List.copyOf(out);
+    }
+
+    /** What a body of a piece needs that has screws of its own. */
+    List<Need> needs(int piece, Piece.Body body) {
+        return maker.of(pieces.get(piece), body, holders(piece));
+    }
+
+    /** Whether needs are met with these in. */
+    boolean met(List<Need> wanted, long in) {
+        return wanted.stream().allMatch(n -> n.ways().free(in));
+    }
+
+    /** Whether a piece can leave a machine with these in. */
+    boolean leaves(int piece, long in) {
+        return (carried(piece) & in) == 0 && met(needs.get(piece), in);
+    }
+
+    /** Bits of runs that swing aside. */
+    long soft() {
+        return soft;
+    }
+
+    /** The pieces. */
+    List<Piece> pieces() {
+        return pieces;
     }
 
     /** The order in which pieces go in, as far as there is one; what is missing blocks itself. */
     List<Integer> order() {
+        List<Integer> out = new ArrayList<>(takenOut(all(), all()));
+        Collections.reverse(out);
+        return List.copyOf(out);
+    }
+
+    /** Takes out what can come out of some, late in the builder's usual turn first. */
+    List<Integer> takenOut(long from, long only) {
         List<Integer> out = new ArrayList<>();
-        long in = all();
+        long in = from;
         boolean more = true;
         while (more) {
             long now = in;
             List<Integer> can = IntStream.range(0, pieces.size())
-                    .filter(i -> (now >> i & 1) != 0 && leaves(i, now))
+                    .filter(i -> (now & only & 1L << i) != 0 && leaves(i, now))
                     .boxed()
-                    .sorted(Comparator.comparing((Integer i) -> -pieces.get(i).turn())
+                    .sorted(Comparator.comparing(
+                                    (Integer i) -> -pieces.get(i).traits().turn())
                             .thenComparing(i -> -i))
                     .toList();
             more = !can.isEmpty();
@@ -68,11 +130,11 @@ final class PuttingIn {
                 in &= ~(1L << can.get(0));
             }
         }
-        Collections.reverse(out);
         return List.copyOf(out);
     }
 
-    private long all() {
+    /** All pieces. */
+    long all() {
         return (1L << pieces.size()) - 1;
     }
 
@@ -86,22 +148,19 @@ final class PuttingIn {
             return Set.of();
         }
         long least = Long.bitCount(stuck) <= ALL_SETS ? smallest(stuck) : thinned(stuck);
-        Set<Integer> out = new LinkedHashSet<>();
-        for (int i = 0; i < pieces.size(); i++) {
-            if ((least >> i & 1) != 0) {
-                out.add(i);
-            }
-        }
-        return out;
+        return new LinkedHashSet<>(members(least));
+    }
+
+    /** Pieces of bits. */
+    List<Integer> members(long set) {
+        return IntStream.range(0, pieces.size())
+                .filter(i -> (set >> i & 1) != 0)
+                .boxed()
+                .toList();
     }
 
     private boolean blocksItself(long set) {
-        for (int i = 0; i < pieces.size(); i++) {
-            if ((set >> i & 1) != 0 && leaves(i, set)) {
-                return false;
-            }
-        }
-        return set != 0;
+        return set != 0 && members(set).stream().noneMatch(i -> leaves(i, set));
     }
 
     private long smallest(long stuck) {
@@ -125,49 +184,13 @@ final class PuttingIn {
         return set;
     }
 
-    /** What comes out before a piece can, the fewest there are; the piece itself last. Empty where it cannot. */
-    List<Integer> service(int piece) {
-        List<Long> states = new ArrayList<>(List.of(all()));
-        java.util.Map<Long, Long> from = new java.util.HashMap<>();
-        from.put(all(), 0L);
-        for (int at = 0; at < states.size(); at++) {
-            long in = states.get(at);
-            if (leaves(piece, in)) {
-                return path(from, in, piece);
-            }
-            for (int i = 0; i < pieces.size(); i++) {
-                long next = in & ~(1L << i);
-                if (i != piece && next != in && leaves(i, in) && !from.containsKey(next)) {
-                    from.put(next, in);
-                    states.add(next);
-                }
-            }
-        }
-        return List.of();
+    /** What has to come out before a piece can, whatever way is taken. */
+    long mustBeOut(List<Need> wanted) {
+        return wanted.stream().mapToLong(n -> n.ways().inAll()).reduce(0L, (a, b) -> a | b);
     }
 
-    private List<Integer> path(java.util.Map<Long, Long> from, long end, int piece) {
-        List<Integer> out = new ArrayList<>(List.of(piece));
-        long at = end;
-        while (at != all()) {
-            long before = from.getOrDefault(at, all());
-            out.add(Long.numberOfTrailingZeros(before & ~at));
-            at = before;
-        }
-        Collections.reverse(out);
-        return List.copyOf(out);
-    }
-
-    /** Whether a piece has no way along the axes even alone. */
-    boolean tilts(int piece) {
-        return ways.get(piece).none();
-    }
-
-    /** Rooms of a piece that no hand reaches along the axes even when nothing else is in. */
-    List<Integer> outOfReach(int piece) {
-        return IntStream.range(0, reach.get(piece).size())
-                .filter(k -> reach.get(piece).get(k).none())
-                .boxed()
-                .toList();
+    /** Needs of a piece that no way meets even when nothing else is in. */
+    List<Need> unmet(int piece) {
+        return needs.get(piece).stream().filter(n -> n.ways().none()).toList();
     }
 }

@@ -3,183 +3,79 @@ package loopwright.workshop.assembly;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
-import loopwright.catalog.basis.Axis;
-import loopwright.catalog.basis.Face;
-import loopwright.geometry.SpaceBox;
-import loopwright.geometry.SpaceBox.Reach;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
- * The ways on which boxes can leave: straight out through an open side, or first a step along another axis, then out.
+ * Alternatives of which one has to be free: ways on which something leaves, or a hand or a driver comes.
  *
- * <p>Only moves along the axes are known, in one or two legs; what only a tilt would free has no way here. Unit: hundredths of a
- * millimetre. Boxes that overlap where they stand (what is plugged into each other) never block each other.
- *
- * @param blockers for each way the pieces in it, as bits; none that holds another
+ * @param blockers for each alternative the pieces in it, as bits; none that holds another
  */
 record Ways(List<Long> blockers) {
 
-    /** Far beyond any chassis. */
-    private static final int OUTSIDE_HMM = 200_000;
+    /** None: nothing is known that could be free. */
+    static final Ways NONE = new Ways(List.of());
 
+    /** Keeps those that no other is part of, few blockers first. */
     Ways {
-        blockers = List.copyOf(blockers);
-    }
-
-    /** The room that is moved in: the interior, the sides that are open, what never moves. */
-    record Hall(Reach x, Reach y, Reach z, Set<Face> open, List<SpaceBox> builtIn) {
-        Reach along(Axis axis) {
-            return switch (axis) {
-                case X -> x;
-                case Y -> y;
-                case Z -> z;
-            };
-        }
-    }
-
-    /**
-     * The ways of some boxes.
-     *
-     * @param own bit of the piece they belong to
-     * @param pieces matter of every piece, bit by bit
-     */
-    static Ways of(List<SpaceBox> boxes, long own, Hall hall, List<List<SpaceBox>> pieces) {
-        List<Long> out = new ArrayList<>();
-        for (Face side : hall.open()) {
-            add(out, List.of(out(boxes, side)), boxes, own, hall, pieces);
-            for (Face step : Face.values()) {
-                if (step.normal() != side.normal()) {
-                    for (int by : steps(boxes, step, hall, pieces)) {
-                        List<SpaceBox> moved = moved(boxes, step.normal(), step.isHigh() ? by : -by);
-                        List<SpaceBox> swept = swept(boxes, step, by);
-                        add(out, List.of(swept, out(moved, side)), boxes, own, hall, pieces);
-                    }
-                }
-            }
-        }
-        return new Ways(least(out));
-    }
-
-    private static void add(
-            List<Long> out,
-            List<List<SpaceBox>> legs,
-            List<SpaceBox> rest,
-            long own,
-            Hall hall,
-            List<List<SpaceBox>> pieces) {
-        for (List<SpaceBox> leg : legs) {
-            for (int k = 0; k < leg.size(); k++) {
-                for (SpaceBox wall : hall.builtIn()) {
-                    if (overlap(leg.get(k), wall) && rest.stream().noneMatch(r -> overlap(r, wall))) {
-                        return;
-                    }
-                }
-            }
-        }
-        long mask = 0;
-        for (int p = 0; p < pieces.size(); p++) {
-            List<SpaceBox> other = pieces.get(p);
-            boolean together = rest.stream().anyMatch(r -> other.stream().anyMatch(o -> overlap(r, o)));
-            boolean hit = legs.stream()
-                    .anyMatch(leg -> leg.stream().anyMatch(l -> other.stream().anyMatch(o -> overlap(l, o))));
-            if (hit && !together) {
-                mask |= 1L << p;
-            }
-        }
-        out.add(mask & ~own);
-    }
-
-    /** Steps after which the boxes just clear something, and the longest that the interior allows. */
-    private static Set<Integer> steps(List<SpaceBox> boxes, Face step, Hall hall, List<List<SpaceBox>> pieces) {
-        Axis axis = step.normal();
-        int room = Integer.MAX_VALUE;
-        for (SpaceBox box : boxes) {
-            int left = step.isHigh()
-                    ? hall.along(axis).to() - box.along(axis).to()
-                    : box.along(axis).from() - hall.along(axis).from();
-            room = Math.min(room, left);
-        }
-        Set<Integer> out = new TreeSet<>();
-        if (room <= 0) {
-            return out;
-        }
-        out.add(room);
-        List<SpaceBox> others = new ArrayList<>(hall.builtIn());
-        pieces.forEach(others::addAll);
-        for (SpaceBox other : others) {
-            for (SpaceBox box : boxes) {
-                int by = step.isHigh()
-                        ? other.along(axis).to() - box.along(axis).from()
-                        : box.along(axis).to() - other.along(axis).from();
-                if (by > 0 && by < room) {
-                    out.add(by);
-                }
-            }
-        }
-        return out;
-    }
-
-    private static List<SpaceBox> out(List<SpaceBox> boxes, Face side) {
-        return boxes.stream()
-                .map(b ->
-                        stretched(b, side.normal(), side.isHigh() ? 0 : -OUTSIDE_HMM, side.isHigh() ? OUTSIDE_HMM : 0))
-                .toList();
-    }
-
-    private static List<SpaceBox> swept(List<SpaceBox> boxes, Face step, int by) {
-        return boxes.stream()
-                .map(b -> stretched(b, step.normal(), step.isHigh() ? 0 : -by, step.isHigh() ? by : 0))
-                .toList();
-    }
-
-    private static List<SpaceBox> moved(List<SpaceBox> boxes, Axis axis, int by) {
-        return boxes.stream().map(b -> stretched(b, axis, by, by)).toList();
-    }
-
-    private static SpaceBox stretched(SpaceBox b, Axis axis, int from, int to) {
-        return new SpaceBox(
-                b.what(),
-                b.room(),
-                b.needHmm(),
-                axis == Axis.X ? more(b.x(), from, to) : b.x(),
-                axis == Axis.Y ? more(b.y(), from, to) : b.y(),
-                axis == Axis.Z ? more(b.z(), from, to) : b.z());
-    }
-
-    private static Reach more(Reach reach, int from, int to) {
-        return new Reach(reach.from() + from, reach.to() + to);
-    }
-
-    static boolean overlap(SpaceBox a, SpaceBox b) {
-        for (Axis axis : Axis.values()) {
-            if (a.along(axis).to() <= b.along(axis).from()
-                    || b.along(axis).to() <= a.along(axis).from()) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private static List<Long> least(List<Long> all) {
-        List<Long> out = new ArrayList<>();
-        all.stream()
+        List<Long> least = new ArrayList<>();
+        blockers.stream()
                 .sorted(Comparator.comparing((Long m) -> Long.bitCount(m)).thenComparing(m -> m))
                 .forEach(m -> {
-                    if (out.stream().noneMatch(o -> (o & ~m) == 0)) {
-                        out.add(m);
+                    if (least.stream().noneMatch(o -> (o & ~m) == 0)) {
+                        least.add(m);
                     }
                 });
-        return out;
+        blockers = List.copyOf(least);
     }
 
-    /** Whether there is no way at all, even in an empty chassis: only a tilt may do it. */
+    /** One alternative. */
+    static Ways one(long mask) {
+        return new Ways(List.of(mask));
+    }
+
+    /** The alternatives of both. */
+    Ways or(Ways other) {
+        return new Ways(
+                Stream.concat(blockers.stream(), other.blockers.stream()).collect(Collectors.toList()));
+    }
+
+    /** Every alternative with more in it. */
+    Ways and(long more) {
+        return new Ways(blockers.stream().map(m -> m | more).toList());
+    }
+
+    /** Every alternative with less in it. */
+    Ways without(long less) {
+        return new Ways(blockers.stream().map(m -> m & ~less).toList());
+    }
+
+    /** Those alternatives with none of these in it. */
+    Ways withNone(long these) {
+        return new Ways(blockers.stream().filter(m -> (m & these) == 0).toList());
+    }
+
+    /** Whether there is no alternative at all, even in an empty chassis: only a tilt or a trick may do it. */
     boolean none() {
         return blockers.isEmpty();
     }
 
-    /** Whether a way is free of what is in. */
+    /** Whether one is free of what is in. What has none blocks nothing. */
     boolean free(long in) {
         return none() || blockers.stream().anyMatch(b -> (b & in) == 0);
+    }
+
+    /** What is in all of them: none is free before it is out. */
+    long inAll() {
+        return none() ? 0 : blockers.stream().reduce(-1L, (a, b) -> a & b);
+    }
+
+    /** Of those that are free but for what swings aside, that with the least of it: this. */
+    long aside(long in, long swings) {
+        return blockers.stream()
+                .map(b -> b & in)
+                .filter(b -> (b & ~swings) == 0)
+                .min(Comparator.comparing((Long m) -> Long.bitCount(m)).thenComparing(m -> m))
+                .orElse(0L);
     }
 }
