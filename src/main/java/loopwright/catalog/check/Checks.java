@@ -41,6 +41,7 @@ public final class Checks {
             new FeetCarry(),
             new GlassStaysWhole(),
             new CutsLeaveWeb(),
+            new CutsStayOnFlat(),
             new KindsSayWhatTheyDo(),
             new HolesLieInSheets(),
             new ParkingLiesInside(),
