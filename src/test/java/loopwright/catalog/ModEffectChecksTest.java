@@ -33,6 +33,23 @@ class ModEffectChecksTest {
                 .allMatch(p -> p.contains("airways[0].cut_mm: found 120.0 mm, allowed at most 118."));
     }
 
+    /**
+     * By hand: two rings of 130 at 140 pitch reach 70 + 65 from their middle; from 180 that is 315, and the sheet is 1
+     * thick: a flat that ends at 316 passes, one at 315.99 does not.
+     */
+    @Test
+    void aCutStaysOnTheFlatWhereverSeatsLetItGo(@TempDir Path folder) {
+        String flat = "flat: {x_mm: [10, 240], y_mm: [10, 340]}";
+        assertThat(CheckAcrossItemsTest.broken(folder, CUBE, flat, "flat: {x_mm: [10, 240], y_mm: [10, 316]}"))
+                .noneMatch(p -> p.contains("a cut that comes"));
+        assertThat(CheckAcrossItemsTest.broken(folder, CUBE, flat, "flat: {x_mm: [10, 240], y_mm: [10, 315.99]}"))
+                .filteredOn(p -> p.contains("a cut that comes"))
+                .containsExactly(CUBE + ":89:16: chassis \"cube\": mods[1].effect.airways[0]: found a cut that comes"
+                        + " within 0.99 mm of the edge of the flat of panel \"roof\", allowed at least one sheet"
+                        + " thickness, 1.0 mm, wherever 2x140 goes (mounts[0].seats[0]). Make the cut or the range of"
+                        + " the seat narrower.");
+    }
+
     @Test
     void aKindDoesWhatItSays(@TempDir Path folder) {
         assertThat(CheckAcrossItemsTest.broken(folder, CUBE, "kind: take-out", "kind: drill-pattern"))

@@ -42,6 +42,7 @@ public final class Checks {
             new FacesComeOffOnce(),
             new GlassStaysWhole(),
             new CutsLeaveWeb(),
+            new CutsStayOnFlat(),
             new KindsSayWhatTheyDo(),
             new HolesLieInSheets(),
             new ParkingLiesInside(),

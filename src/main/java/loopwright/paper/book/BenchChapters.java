@@ -38,7 +38,7 @@ final class BenchChapters {
             rows.row(
                     panel.id(),
                     String.valueOf(panel.holes().size()),
-                    "from outside",
+                    panel.view().words().replace("seen ", ""),
                     material(panel.leaf()),
                     panel.isRefused() ? "REFUSED: do not cut" : panel.findings().isEmpty() ? "sound" : "see below");
         }
@@ -48,8 +48,15 @@ final class BenchChapters {
                     .area(panel.view().panel().flat())
                     .ifPresent(flat -> html.figure(
                             new BeforeAfter(panel, flat).svg(),
-                            panel.id() + ", its flat seen from outside: not to cut by, the templates are."));
+                            panel.id() + ", its flat " + panel.view().words() + ": not to cut by, the templates are."));
         }
+        papers.templates().nests().forEach((material, nest) -> {
+            String title = "Stock of " + material.name().toLowerCase(Locale.ROOT);
+            html.figure(
+                    new NestPicture(nest).svg(title),
+                    title + ": pieces and cuts in their order. "
+                            + papers.templates().stock(material).get(0));
+        });
         for (PanelTemplate panel : papers.templates().all()) {
             List<String> said = new ArrayList<>();
             panel.findings().forEach(f -> said.add(f.toString()));

@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -19,6 +20,7 @@ import loopwright.workshop.drawing.Leaf;
 import loopwright.workshop.drawing.Paper;
 import loopwright.workshop.drawing.Sheets;
 import loopwright.workshop.template.PanelTemplate;
+import loopwright.workshop.template.Templates;
 
 /** Every paper of a build by its file's name: the book and what belongs to it. The same build gives the same bytes. */
 public final class Papers {
@@ -53,7 +55,7 @@ public final class Papers {
         List<Leaf> leaves = papers.templates().leaves();
         String key = papers.inspection().build().key();
         SheetPdf.write("Templates of build " + key, key + " " + origin.line(), Sheets.on(paper, leaves), pdf);
-        String name = "templates-" + paper.name().toLowerCase(java.util.Locale.ROOT) + ".pdf";
+        String name = "templates-" + paper.name().toLowerCase(Locale.ROOT) + ".pdf";
         titles.put(name, "Cut and drill templates at 1:1: print at 100 %, measure the bars");
         files.put(name, pdf.toByteArray());
         for (PanelTemplate panel : all) {
@@ -68,6 +70,16 @@ public final class Papers {
                     what + "the same for whoever cuts it: layers CUT and DRILL",
                     text(out -> DrawingDxf.write(panel.leaf(), out)));
         }
+        stock(papers.templates());
+    }
+
+    private void stock(Templates templates) {
+        templates
+                .nestLeaves()
+                .forEach((material, leaf) -> add(
+                        "stock-" + material.name().toLowerCase(Locale.ROOT) + ".svg",
+                        "How inserts are cut from stock, and in which order",
+                        text(out -> SheetSvg.write(Sheets.whole(leaf), out))));
     }
 
     private static String text(Consumer<PrintWriter> writes) {

@@ -1,5 +1,7 @@
 package loopwright.workshop.drawing;
 
+import java.util.Optional;
+
 /** An upright rectangle, hundredths of a millimetre. */
 public record Area(int leftHmm, int bottomHmm, int rightHmm, int topHmm) {
 
@@ -59,6 +61,15 @@ public record Area(int leftHmm, int bottomHmm, int rightHmm, int topHmm) {
                 Math.min(bottomHmm, other.bottomHmm),
                 Math.max(rightHmm, other.rightHmm),
                 Math.max(topHmm, other.topHmm));
+    }
+
+    /** What both have in common; empty where that is nothing. */
+    public Optional<Area> common(Area other) {
+        int left = Math.max(leftHmm, other.leftHmm);
+        int bottom = Math.max(bottomHmm, other.bottomHmm);
+        int right = Math.min(rightHmm, other.rightHmm);
+        int top = Math.min(topHmm, other.topHmm);
+        return left < right && bottom < top ? Optional.of(new Area(left, bottom, right, top)) : Optional.empty();
     }
 
     /** Whether the other lies in it; edges may touch. */

@@ -12,7 +12,9 @@ final class CheckBar {
     /** What stands beside it; ±0.3 is common practice. */
     static final String WORDS = "Print at 100 %. 100 mm: measure 100.0 \u00b10.3 both ways or do not use";
 
-    private static final int STEP_HMM = 1000;
+    /** From tick to tick. */
+    static final int STEP_HMM = 1000;
+
     private static final int TICK_HMM = 150;
 
     private CheckBar() {}
@@ -25,7 +27,7 @@ final class CheckBar {
             int tick = at % LENGTH_HMM == 0 ? 2 * TICK_HMM : TICK_HMM;
             out.add(new Mark.Line(Layer.BAR, from.plus(at, -tick), from.plus(at, tick)));
         }
-        out.add(new Mark.Text(Layer.WORDS, from.plus(0, 480), 180, Mark.Stand.STARTS, WORDS));
+        out.add(new Mark.Text(Layer.WORDS, from.plus(0, 440), 180, Mark.Stand.STARTS, WORDS));
         return out;
     }
 
@@ -37,7 +39,7 @@ final class CheckBar {
             int tick = at % LENGTH_HMM == 0 ? 2 * TICK_HMM : TICK_HMM;
             out.add(new Mark.Line(Layer.BAR, from.plus(-tick, at), from.plus(tick, at)));
         }
-        out.add(new Mark.Text(Layer.WORDS, from.plus(480, 0), 180, Mark.Stand.STARTS_UP, WORDS));
+        out.add(new Mark.Text(Layer.WORDS, from.plus(0, LENGTH_HMM + 200), 180, Mark.Stand.STARTS_UP, "100 mm"));
         return out;
     }
 }

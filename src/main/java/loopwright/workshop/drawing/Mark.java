@@ -35,7 +35,24 @@ public sealed interface Mark {
      * @param at the middle of its height, at its left end, middle or right end
      * @param heightHmm height of its capitals; ISO 3098 has 1.8, 2.5, 3.5 and 5 mm
      */
-    record Text(Layer layer, Dot at, int heightHmm, Stand stand, String text) implements Mark {}
+    record Text(Layer layer, Dot at, int heightHmm, Stand stand, String text) implements Mark {
+        /** Width of a letter for its height, on the safe side: most letters of a plain face are narrower. */
+        private static final double LETTER = 0.8;
+
+        /** How long it gets, on the safe side. */
+        public int lengthHmm() {
+            return (int) Math.ceil(LETTER * heightHmm * text.length());
+        }
+
+        /** The rectangle that it takes, on the safe side. */
+        public Area about() {
+            int before = lengthHmm() * stand.halves() / 2;
+            int after = lengthHmm() - before;
+            return stand.isUpwards()
+                    ? new Area(at.xHmm() - heightHmm, at.yHmm() - before, at.xHmm() + heightHmm, at.yHmm() + after)
+                    : new Area(at.xHmm() - before, at.yHmm() - heightHmm, at.xHmm() + after, at.yHmm() + heightHmm);
+        }
+    }
 
     /** How a text stands at its point. */
     enum Stand {

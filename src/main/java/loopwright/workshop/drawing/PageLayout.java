@@ -11,16 +11,16 @@ import java.util.List;
 record PageLayout(Paper paper) {
 
     /** Height that title block, cautions and bar take below the drawing. */
-    static final int UNDER_HMM = 7000;
+    static final int UNDER_HMM = 6250;
 
     /** Width that the upright bar takes beside the drawing. */
-    static final int BESIDE_HMM = 1000;
+    static final int BESIDE_HMM = 700;
 
     /** From a line of words to the next. */
     static final int LINE_HMM = 440;
 
     /** From the title block up to the first caution. */
-    private static final int CAUTIONS_HMM = 2150;
+    private static final int CAUTIONS_HMM = 1500;
 
     private static final int CAUTION_LINE_HMM = 390;
     private static final int CENTRING_HMM = 500;
@@ -70,8 +70,15 @@ record PageLayout(Paper paper) {
         Area view = view();
         List<Mark> out = new ArrayList<>();
         out.addAll(CheckBar.across(new Dot(view.leftHmm() + 500, view.bottomHmm() - 600)));
-        out.addAll(CheckBar.up(new Dot(frame.leftHmm() + 350, frame.centre().yHmm() + CENTRING_HMM)));
+        out.addAll(CheckBar.up(new Dot(frame.leftHmm() + 350, uprightBarHmm(frame))));
         return out;
+    }
+
+    /** Above the centring mark where there is room, else so that the mark lies on one of the bar's ticks. */
+    private static int uprightBarHmm(Area frame) {
+        int above = frame.centre().yHmm() + CENTRING_HMM;
+        int room = frame.topHmm() - CheckBar.LENGTH_HMM - CENTRING_HMM;
+        return above <= room ? above : frame.centre().yHmm() - 2 * CheckBar.STEP_HMM;
     }
 
     /** Cautions, over the title block of every sheet. */

@@ -29,6 +29,11 @@ public record Paper(String name, int widthHmm, int heightHmm) {
         return new Paper("one sheet", width, Math.max(A4.heightHmm, height));
     }
 
+    /** The same sheet the other way round. */
+    public Paper turned() {
+        return new Paper(name, /* widthHmm= */ heightHmm, /* heightHmm= */ widthHmm);
+    }
+
     /** What the frame encloses. */
     public Area frame() {
         return new Area(FILING_HMM, MARGIN_HMM, widthHmm - MARGIN_HMM, heightHmm - MARGIN_HMM);

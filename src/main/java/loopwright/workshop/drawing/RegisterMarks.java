@@ -6,7 +6,7 @@ import loopwright.workshop.drawing.Tiling.Reach;
 
 /**
  * Marks in the overlap of two tiles, at the same point of the drawing on both: two for each pair of neighbours, far from
- * each other and, where there is room, clear of drilled holes.
+ * each other and, where there is room, clear of drilled holes and of words.
  */
 final class RegisterMarks {
 
@@ -24,10 +24,19 @@ final class RegisterMarks {
     private static final int SMALL_HMM = 3000;
 
     private final Drawing drawing;
+    private final List<Area> small;
+    private final List<Area> words;
     private final List<Dot> dots = new ArrayList<>();
 
     private RegisterMarks(Drawing drawing) {
         this.drawing = drawing;
+        this.small = drawing.wholes().stream()
+                .filter(w -> w.widthHmm() < SMALL_HMM && w.heightHmm() < SMALL_HMM)
+                .toList();
+        this.words = drawing.marks().stream()
+                .filter(Mark.Text.class::isInstance)
+                .map(m -> ((Mark.Text) m).about())
+                .toList();
     }
 
     /** The points of all marks. */
@@ -50,7 +59,7 @@ final class RegisterMarks {
 
     /** The part of a tile that has something of the drawing in it. */
     private Reach shown(Reach tile, boolean up) {
-        Area bounds = drawing.bounds();
+        Area bounds = drawing.needed();
         int low = up ? bounds.bottomHmm() : bounds.leftHmm();
         int high = up ? bounds.topHmm() : bounds.rightHmm();
         return new Reach(Math.max(tile.fromHmm(), low), Math.min(tile.toHmm(), high));
@@ -72,9 +81,8 @@ final class RegisterMarks {
         for (int s = from; step > 0 ? s <= to : s >= to; s += step) {
             Dot dot = at.apply(s);
             Area room = Area.round(dot, 2 * REACH_HMM + 2 * FREE_HMM, 2 * REACH_HMM + 2 * FREE_HMM);
-            if (drawing.wholes().stream()
-                    .filter(w -> w.widthHmm() < SMALL_HMM && w.heightHmm() < SMALL_HMM)
-                    .noneMatch(room::meets)) {
+            if (small.stream().noneMatch(room::meets)
+                    && words.stream().noneMatch(Area.round(dot, 2 * REACH_HMM, 2 * REACH_HMM)::meets)) {
                 return dot;
             }
         }

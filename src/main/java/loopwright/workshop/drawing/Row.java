@@ -50,15 +50,24 @@ public record Row(List<Cell> cells, int heightHmm) {
     /** A text on as many lines as it needs; lines after the first are set in. */
     public static List<Row> wrapped(String text) {
         List<Row> out = new ArrayList<>();
+        for (String line : lines(text, LETTERS)) {
+            out.add(new Row(List.of(new Cell(out.isEmpty() ? 0 : 400, line)), WORDS_HMM));
+        }
+        return List.copyOf(out);
+    }
+
+    /** A text cut between words into lines of at most so many letters; at least one line. */
+    public static List<String> lines(String text, int letters) {
+        List<String> out = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (String word : Arrays.asList(text.split(" ", -1))) {
-            if (line.length() + word.length() + 1 > LETTERS && line.length() > 0) {
-                out.add(new Row(List.of(new Cell(out.isEmpty() ? 0 : 400, line.toString())), WORDS_HMM));
+            if (line.length() + word.length() + 1 > letters && line.length() > 0) {
+                out.add(line.toString());
                 line.setLength(0);
             }
             line.append(line.length() == 0 ? "" : " ").append(word);
         }
-        out.add(new Row(List.of(new Cell(out.isEmpty() ? 0 : 400, line.toString())), WORDS_HMM));
+        out.add(line.toString());
         return List.copyOf(out);
     }
 }

@@ -2,16 +2,12 @@ package loopwright.workshop.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
-import loopwright.workshop.drawing.Tiling.Reach;
 
 /** Puts leaves on paper: a sheet of words for each, then its drawing at 1:1 on as many sheets as it takes. */
 public final class Sheets {
 
     /** How far two tiles overlap; common practice, no source. */
     public static final int OVERLAP_HMM = 1500;
-
-    /** What is left between the drawing and the edge of what shows. */
-    private static final int GAP_HMM = 200;
 
     private final Paper paper;
     private final List<Page> pages = new ArrayList<>();
@@ -28,15 +24,16 @@ public final class Sheets {
         Sheets sheets = new Sheets(paper);
         for (Leaf leaf : leaves) {
             sheets.words(leaf);
-            sheets.tiles(leaf);
+            sheets.tiles(leaf, Tiles.fewest(paper, leaf.drawing()));
         }
         return sheets.numbered();
     }
 
     /** A leaf's drawing on one sheet that is as large as it needs, without its words. */
     public static Sheet whole(Leaf leaf) {
-        Sheets sheets = new Sheets(Paper.holding(leaf.drawing().bounds().grown(GAP_HMM)));
-        sheets.tiles(leaf);
+        Area all = leaf.drawing().bounds().grown(Tiles.GAP_HMM);
+        Sheets sheets = new Sheets(Paper.holding(all));
+        sheets.tiles(leaf, Tiles.of(sheets.paper, leaf.drawing(), all));
         return sheets.numbered().get(0);
     }
 
@@ -47,14 +44,14 @@ public final class Sheets {
             String number = (i + 1) + "/" + pages.size();
             List<Sheet.Placed> layers = new ArrayList<>(page.layers());
             PageLayout layout = new PageLayout(page.paper());
-            layers.add(still(layout.cautions(page.leaf().cautions())));
-            layers.add(still(layout.border(page.leaf().title(), number)));
+            layers.add(still(page.paper(), layout.cautions(page.leaf().cautions())));
+            layers.add(still(page.paper(), layout.border(page.leaf().title(), number)));
             out.add(new Sheet(page.name(), page.paper(), layers));
         }
         return List.copyOf(out);
     }
 
-    private Sheet.Placed still(List<Mark> marks) {
+    private static Sheet.Placed still(Paper paper, List<Mark> marks) {
         return new Sheet.Placed(marks, new Area(0, 0, paper.widthHmm(), paper.heightHmm()), 0, 0);
     }
 
@@ -65,7 +62,7 @@ public final class Sheets {
         int y = area.topHmm() - PageLayout.LINE_HMM;
         for (Row row : leaf.words()) {
             if (y < area.bottomHmm() + PageLayout.LINE_HMM) {
-                pages.add(new Page(leaf.title().title() + ", words", leaf, paper, List.of(still(marks))));
+                wordsPage(leaf, marks);
                 marks = new ArrayList<>();
                 y = area.topHmm() - PageLayout.LINE_HMM;
             }
@@ -76,58 +73,39 @@ public final class Sheets {
             y -= PageLayout.LINE_HMM;
         }
         if (!marks.isEmpty()) {
-            pages.add(new Page(leaf.title().title() + ", words", leaf, paper, List.of(still(marks))));
+            wordsPage(leaf, marks);
         }
     }
 
-    private void tiles(Leaf leaf) {
-        PageLayout layout = new PageLayout(paper);
-        Area view = layout.view();
-        Area all = leaf.drawing().bounds().grown(GAP_HMM);
-        List<Reach> widths = new ArrayList<>();
-        List<Reach> heights = new ArrayList<>();
-        for (Area whole : leaf.drawing().wholes()) {
-            widths.add(new Reach(whole.leftHmm() - GAP_HMM, whole.rightHmm() + GAP_HMM));
-            heights.add(new Reach(whole.bottomHmm() - GAP_HMM, whole.topHmm() + GAP_HMM));
-        }
-        Tiling across = Tiling.of(new Reach(all.leftHmm(), all.rightHmm()), widths, view.widthHmm(), OVERLAP_HMM);
-        Tiling up = Tiling.of(new Reach(all.bottomHmm(), all.topHmm()), heights, view.heightHmm(), OVERLAP_HMM);
-        List<Dot> registers = RegisterMarks.of(leaf.drawing(), across, up);
-        for (int row = up.count() - 1; row >= 0; row--) {
-            for (int column = 0; column < across.count(); column++) {
-                boolean only = across.count() * up.count() == 1;
-                String tile =
-                        only ? "" : "Tile " + (char) ('A' + column) + (up.count() - row) + ": join at the marks R";
-                pages.add(tile(leaf, new Corner(across.reach(column), up.reach(row)), registers, tile));
+    private void wordsPage(Leaf leaf, List<Mark> marks) {
+        pages.add(new Page(leaf.title().title() + ", words", leaf, paper, List.of(still(paper, marks))));
+    }
+
+    private void tiles(Leaf leaf, Tiles tiles) {
+        List<Dot> registers = RegisterMarks.of(leaf.drawing(), tiles.across(), tiles.up());
+        for (int row = 0; row < tiles.rows(); row++) {
+            for (int column = 0; column < tiles.columns(); column++) {
+                pages.add(tile(leaf, tiles, new Tiles.Place(row, column), registers));
             }
         }
     }
 
-    private record Corner(Reach across, Reach up) {
-        Area area() {
-            return new Area(across.fromHmm(), up.fromHmm(), across.toHmm(), up.toHmm());
-        }
-    }
-
-    private Page tile(Leaf leaf, Corner tile, List<Dot> registers, String words) {
-        PageLayout layout = new PageLayout(paper);
-        Area view = layout.view();
-        int byX = view.leftHmm() - tile.across().fromHmm();
-        int byY = view.bottomHmm() - tile.up().fromHmm();
-        List<Mark> around = new ArrayList<>(layout.bars());
+    private Page tile(Leaf leaf, Tiles tiles, Tiles.Place place, List<Dot> registers) {
+        Area view = new PageLayout(tiles.paper()).view();
+        Area tile = tiles.area(place);
+        int byX = view.leftHmm() - tile.leftHmm();
+        int byY = view.bottomHmm() - tile.bottomHmm();
+        List<Mark> around = new ArrayList<>(new PageLayout(tiles.paper()).bars());
         around.add(new Mark.Rounded(Layer.WORDS, view, 0));
-        if (!words.isEmpty()) {
-            Dot at = new Dot(view.rightHmm() - 200, view.bottomHmm() - 400);
-            around.add(new Mark.Text(Layer.WORDS, at, Row.WORDS_HMM, Mark.Stand.ENDS, words));
-        }
-        String name = leaf.title().title() + (words.isEmpty() ? "" : ", " + words.substring(0, 7));
+        around.addAll(tiles.key(place));
+        String name = leaf.title().title() + (tiles.isOne() ? "" : ", Tile " + place.name());
         return new Page(
                 name,
                 leaf,
-                paper,
+                tiles.paper(),
                 List.of(
                         new Sheet.Placed(leaf.drawing().marks(), view, byX, byY),
-                        new Sheet.Placed(RegisterMarks.marks(registers, tile.area()), view, byX, byY),
-                        still(around)));
+                        new Sheet.Placed(RegisterMarks.marks(registers, tile), view, byX, byY),
+                        still(tiles.paper(), around)));
     }
 }

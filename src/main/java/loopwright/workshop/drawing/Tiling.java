@@ -52,6 +52,14 @@ public record Tiling(List<Integer> startsHmm, int lengthHmm) {
         return new Tiling(starts, lengthHmm);
     }
 
+    /** The same, with what tiles cover too much shared out before and after, if that takes no more tiles. */
+    static Tiling centred(Reach all, List<Reach> wholes, int lengthHmm, int overlapHmm) {
+        Tiling greedy = of(all, wholes, lengthHmm, overlapHmm);
+        int spare = greedy.reach(greedy.count() - 1).toHmm() - all.toHmm();
+        Tiling centred = of(new Reach(all.fromHmm() - spare / 2, all.toHmm()), wholes, lengthHmm, overlapHmm);
+        return centred.count() == greedy.count() ? centred : greedy;
+    }
+
     /** How many tiles. */
     public int count() {
         return startsHmm.size();

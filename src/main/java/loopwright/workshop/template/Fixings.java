@@ -26,7 +26,7 @@ record Fixings(Setting setting, PanelView view, Holes out) {
     void of(Lid lid) {
         int hole = Clearance.holeHmm(
                 setting.catalog().standards(), Optional.of(lid.cover().fixing().thread()));
-        Area line = lid.outline().grown(-inset(lid));
+        Area line = lid.outline().grown(-Math.max(inset(lid), fromEdge(lid, hole)));
         Hole.Tag tag = new Hole.Tag(
                 "",
                 Hole.Purpose.FIXING,
@@ -48,6 +48,12 @@ record Fixings(Setting setting, PanelView view, Holes out) {
                 .reduce(Area::with)
                 .map(cut -> Math.max(lid.outline().insideHmm(cut) / 2, 0))
                 .orElse(INSET_HMM);
+    }
+
+    /** How far inside the cover's edge the holes keep two sheet thicknesses to the edge of the flat. */
+    private int fromEdge(Lid lid, int holeHmm) {
+        int keep = 2 * view.panel().thicknessMm().valueHmm() + (holeHmm + 1) / 2;
+        return keep - view.flat().insideHmm(lid.outline());
     }
 
     /** The corners, then the rest evenly on the two long sides. */
@@ -79,21 +85,34 @@ record Fixings(Setting setting, PanelView view, Holes out) {
         return out;
     }
 
+    /** Where there is sound metal; else where only perforated sheet is in the way; else where it was wanted. */
     private Hole sound(Hole.Round wanted, Area line, List<Hole> made) {
         WebCheck check = new WebCheck(setting, view);
+        PastCheck past = new PastCheck(setting, view);
         List<Hole> others = new ArrayList<>(out.holes());
         others.addAll(out.existing());
         others.addAll(made);
+        List<Hole> free = moved(wanted, line).stream()
+                .filter(hole -> check.hasMetal(hole, others))
+                .toList();
+        return free.stream()
+                .filter(past::isClear)
+                .findFirst()
+                .or(() -> free.stream().filter(past::isSpanned).findFirst())
+                .orElse(wanted);
+    }
+
+    private static List<Hole> moved(Hole.Round wanted, Area line) {
+        List<Hole> out = new ArrayList<>();
         for (int shift = 0; shift <= SHIFT_HMM; shift += STEP_HMM) {
             for (Dot by : List.of(new Dot(shift, 0), new Dot(-shift, 0), new Dot(0, shift), new Dot(0, -shift))) {
                 Dot at = wanted.centre().plus(by.xHmm(), by.yHmm());
-                Hole moved = new Hole.Round(wanted.tag(), at, wanted.diameterHmm());
-                if (isOn(line, at) && check.isSound(moved, others)) {
-                    return moved;
+                if (isOn(line, at)) {
+                    out.add(new Hole.Round(wanted.tag(), at, wanted.diameterHmm()));
                 }
             }
         }
-        return wanted;
+        return out;
     }
 
     private static boolean isOn(Area line, Dot at) {

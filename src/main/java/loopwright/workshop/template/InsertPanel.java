@@ -62,7 +62,7 @@ public record InsertPanel(
             Made made =
                     new Made(setting, mod, panel.get().view(), insert.material(), Optional.of(insert.thicknessMm()));
             Holes holes = new Holes();
-            new InsertHoles(setting, frame.get(), made.view(), holes).collect();
+            new InsertHoles(setting, frame.get(), made.view(), holes).collect(w.reach());
             return made.in(w.reach(), holes, true);
         });
     }
@@ -102,7 +102,7 @@ public record InsertPanel(
                     material,
                     was.flat(),
                     new Panel.Features(List.of(), List.of(), List.of(), List.of()));
-            return new PanelView(sheet, panelView.right(), panelView.up(), panelView.walls());
+            return new PanelView(sheet, panelView.right(), panelView.up(), panelView.walls(), panelView.words());
         }
 
         InsertPanel in(Area opening, Holes holes, boolean flush) {

@@ -2,6 +2,7 @@ package loopwright.workshop.template;
 
 import java.util.ArrayList;
 import java.util.List;
+import loopwright.quantity.Hundredths;
 
 /**
  * Pieces laid out on one kind of stock, shelf by shelf, so that each cut goes right across: guillotine cuts.
@@ -11,10 +12,11 @@ import java.util.List;
  *
  * @param lengthHmm of a sheet of stock
  * @param widthHmm of it
+ * @param sawHmm what a cut takes away
  * @param laid where each piece lies
  * @param tooLarge pieces that no sheet holds
  */
-public record Nest(int lengthHmm, int widthHmm, List<Laid> laid, List<Piece> tooLarge) {
+public record Nest(int lengthHmm, int widthHmm, int sawHmm, List<Laid> laid, List<Piece> tooLarge) {
 
     /** A piece to be cut. */
     public record Piece(String id, int lengthHmm, int widthHmm) {
@@ -73,7 +75,7 @@ public record Nest(int lengthHmm, int widthHmm, List<Laid> laid, List<Piece> too
         }
         List<Laid> laid = new ArrayList<>();
         shelves.forEach(s -> laid.addAll(s.pieces));
-        return new Nest(lengthHmm, widthHmm, laid, tooLarge);
+        return new Nest(lengthHmm, widthHmm, sawHmm, laid, tooLarge);
     }
 
     private static boolean lay(List<Shelf> shelves, Piece piece, int[] stock) {
@@ -104,12 +106,17 @@ public record Nest(int lengthHmm, int widthHmm, List<Laid> laid, List<Piece> too
         return laid.stream().mapToInt(Laid::sheet).max().orElse(0);
     }
 
-    /** What is left over of the stock, percent; saw cuts count as waste. */
-    public double wastePercent() {
+    /** What is left over of the stock, square millimetres; saw cuts count as waste. */
+    public double wasteSquareMm() {
         double used = laid.stream()
                 .mapToDouble(l -> (double) l.piece().lengthHmm() * l.piece().widthHmm())
                 .sum();
-        double all = (double) lengthHmm * widthHmm * sheets();
-        return all > 0 ? 100 * (1 - used / all) : 0;
+        return ((double) lengthHmm * widthHmm * sheets() - used) / (Hundredths.PER_MM * Hundredths.PER_MM);
+    }
+
+    /** The same in percent of the stock. */
+    public double wastePercent() {
+        double all = (double) lengthHmm * widthHmm * sheets() / (Hundredths.PER_MM * Hundredths.PER_MM);
+        return all > 0 ? 100 * wasteSquareMm() / all : 0;
     }
 }

@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
+import loopwright.catalog.chassis.Mod;
 import loopwright.catalog.chassis.Mount;
 import loopwright.catalog.chassis.Panel;
+import loopwright.catalog.chassis.Wiring;
 import loopwright.fit.MountFrame;
 import loopwright.quantity.Hundredths;
 import loopwright.workshop.drawing.Area;
@@ -26,6 +29,9 @@ import loopwright.workshop.drawing.TitleBlock;
 public record PanelTemplate(
         String id, PanelView view, List<Hole> holes, List<Hole> existing, List<Finding> findings, Leaf leaf) {
 
+    /** How far past the flat its folds and what else is there are drawn. */
+    private static final int NEAR_HMM = 800;
+
     /** Copies. */
     public PanelTemplate {
         holes = List.copyOf(holes);
@@ -36,6 +42,14 @@ public record PanelTemplate(
     /** Whether something in it must not be cut. */
     public boolean isRefused() {
         return findings.stream().anyMatch(f -> f.severity() == Finding.Severity.REFUSED);
+    }
+
+    /** Whether it has a mod's hole for cables. */
+    boolean has(Mod mod, Wiring.RoutingHole hole) {
+        return holes.stream()
+                .anyMatch(h -> h.tag().purpose() == Hole.Purpose.CABLE
+                        && h.tag().what().equals(hole.title())
+                        && h.tag().mod().equals(mod.id()));
     }
 
     /** Of a panel; empty where nothing is cut in it. */
@@ -60,12 +74,18 @@ public record PanelTemplate(
         if (panel.material() == Panel.Material.GLASS) {
             findings.add(Finding.refused("the panel is glass: it is never cut and never drilled"));
         }
-        Plan plan = new Plan(edge(view), patches(view, holes.lids()), numbered, holes.existing());
+        Plan plan = new Plan(edge(view, numbered), patches(view, holes.lids()), numbered, holes.existing());
         return Optional.of(new PanelTemplate(
-                panel.id(), view, numbered, holes.existing(), findings, leaf(setting, view, plan, sight, findings)));
+                panel.id(),
+                view,
+                numbered,
+                holes.existing(),
+                findings,
+                leaf(setting, view, plan, sight::word, findings)));
     }
 
-    private static Leaf leaf(Setting setting, PanelView view, Plan plan, Sight sight, List<Finding> findings) {
+    /** The drawing with its words. */
+    static Leaf leaf(Setting setting, PanelView view, Plan plan, Function<Hole, String> sight, List<Finding> findings) {
         boolean refused = findings.stream().anyMatch(f -> f.severity() == Finding.Severity.REFUSED);
         String sheet = view.panel().id() + ", " + words(view.panel().material()) + " "
                 + Hundredths.text(view.panel().thicknessMm().valueHmm());
@@ -82,7 +102,7 @@ public record PanelTemplate(
                 TemplateWords.of(
                         head(setting, view, plan.holes()),
                         plan,
-                        sight::word,
+                        sight,
                         findings,
                         view.panel().material()),
                 Cautions.lines(sheet + ", " + view.words() + ".", refused));
@@ -90,7 +110,7 @@ public record PanelTemplate(
 
     private static List<String> head(Setting setting, PanelView view, List<Hole> holes) {
         Area flat = view.flat();
-        Plan.Edge edge = edge(view);
+        Plan.Edge edge = edge(view, holes);
         List<String> out = new ArrayList<>();
         out.add(setting.chassis().title() + " (" + setting.chassis().id() + "), panel "
                 + view.panel().id() + ", "
@@ -119,8 +139,8 @@ public record PanelTemplate(
         return material.name().toLowerCase(Locale.ROOT);
     }
 
-    /** Measured from the left and the bottom, or from the other side where only that has a fold. */
-    private static Plan.Edge edge(PanelView view) {
+    /** Measured from the sides that have a fold; where both or none has, from those that are nearer to the holes. */
+    static Plan.Edge edge(PanelView view, List<Hole> holes) {
         Area flat = view.flat();
         List<Area> folds = view.panel().features().folds().stream()
                 .flatMap(f -> view.area(f.at()).stream())
@@ -129,7 +149,10 @@ public record PanelTemplate(
         boolean right = folds.stream().anyMatch(f -> f.leftHmm() >= flat.rightHmm());
         boolean bottom = folds.stream().anyMatch(f -> f.topHmm() <= flat.bottomHmm());
         boolean top = folds.stream().anyMatch(f -> f.bottomHmm() >= flat.topHmm());
-        return new Plan.Edge(flat, 0, Layer.PANEL, right && !left, top && !bottom);
+        Area cut = holes.stream().map(Hole::reach).reduce(Area::with).orElse(flat);
+        boolean nearRight = flat.rightHmm() - cut.rightHmm() < cut.leftHmm() - flat.leftHmm();
+        boolean nearTop = flat.topHmm() - cut.topHmm() < cut.bottomHmm() - flat.bottomHmm();
+        return new Plan.Edge(flat, 0, Layer.PANEL, left == right ? nearRight : right, bottom == top ? nearTop : top);
     }
 
     private static List<Plan.Patch> patches(PanelView view, List<Lid> lids) {
@@ -144,7 +167,10 @@ public record PanelTemplate(
         return out;
     }
 
-    private static void add(List<Plan.Patch> out, PanelView view, List<Panel.Feature> features, Layer layer) {
-        features.forEach(f -> view.area(f.at()).ifPresent(area -> out.add(new Plan.Patch(layer, area, f.id()))));
+    static void add(List<Plan.Patch> out, PanelView view, List<Panel.Feature> features, Layer layer) {
+        Area near = view.flat().grown(NEAR_HMM);
+        features.forEach(f -> view.area(f.at())
+                .flatMap(near::common)
+                .ifPresent(area -> out.add(new Plan.Patch(layer, area, f.id()))));
     }
 }

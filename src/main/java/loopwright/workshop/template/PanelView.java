@@ -17,8 +17,9 @@ import loopwright.workshop.drawing.Dot;
  * <p>Seen from outside, right × up is the way the panel looks. Roof and floor have the case's front at the bottom.
  *
  * @param walls what the inside walls next to the panel enclose
+ * @param words from where it is seen, and which way up
  */
-public record PanelView(Panel panel, Way right, Way up, Area walls) {
+public record PanelView(Panel panel, Way right, Way up, Area walls, String words) {
 
     /** An axis of the chassis, along it or against it. */
     public record Way(Axis axis, int sign) {
@@ -36,7 +37,20 @@ public record PanelView(Panel panel, Way right, Way up, Area walls) {
     /** Seen from inside, the same way up. */
     public static PanelView inside(Chassis chassis, Panel panel) {
         Way right = rightOutside(panel.face());
-        return view(chassis, panel, new Way(right.axis(), -right.sign()));
+        return view(chassis, panel, new Way(right.axis(), -right.sign())).seen("seen from INSIDE");
+    }
+
+    /** Which way up a panel is drawn. */
+    private static String outsideWords(Face face) {
+        return switch (face) {
+            case ROOF, FLOOR -> "seen from OUTSIDE, the case's front edge at the bottom";
+            case FRONT, REAR, LEFT, RIGHT -> "seen from OUTSIDE, upright";
+        };
+    }
+
+    /** The same, seen from somewhere else in words: a plate inside the case has no outside. */
+    PanelView seen(String from) {
+        return new PanelView(panel, right, up, walls, from);
     }
 
     private static PanelView view(Chassis chassis, Panel panel, Way right) {
@@ -44,7 +58,7 @@ public record PanelView(Panel panel, Way right, Way up, Area walls) {
         Shell.Interior interior = chassis.shell().interior();
         Area walls = Area.between(
                 new Dot(0, 0), new Dot(right.of(size(interior, right.axis())), up.of(size(interior, up.axis()))));
-        return new PanelView(panel, right, up, walls);
+        return new PanelView(panel, right, up, walls, outsideWords(panel.face()));
     }
 
     private static Way rightOutside(Face face) {
@@ -94,14 +108,6 @@ public record PanelView(Panel panel, Way right, Way up, Area walls) {
     /** The flat part; the walls where it is not known. */
     public Area flat() {
         return area(panel.flat()).orElse(walls);
-    }
-
-    /** Which way up it is drawn. */
-    public String words() {
-        return switch (panel.face()) {
-            case ROOF, FLOOR -> "seen from OUTSIDE, the case's front edge at the bottom";
-            case FRONT, REAR, LEFT, RIGHT -> "seen from OUTSIDE, upright";
-        };
     }
 
     /** The wall or edge of the case that lies at the left or right of the view. */

@@ -2,6 +2,7 @@ package loopwright.workshop.template;
 
 import java.util.List;
 import loopwright.workshop.drawing.Area;
+import loopwright.workshop.drawing.Dot;
 import loopwright.workshop.drawing.Layer;
 
 /**
@@ -21,6 +22,11 @@ record Plan(Edge edge, List<Patch> patches, List<Hole> holes, List<Hole> existin
      * @param fromTop whether heights are measured from the top, else from the bottom
      */
     record Edge(Area area, int cornerHmm, Layer layer, boolean fromRight, boolean fromTop) {
+
+        /** The corner where both begin. */
+        Dot datum() {
+            return new Dot(fromRight ? area.rightHmm() : area.leftHmm(), fromTop ? area.topHmm() : area.bottomHmm());
+        }
 
         /** A coordinate as it is measured across. */
         int acrossHmm(int xHmm) {

@@ -14,17 +14,21 @@ import loopwright.workshop.drawing.Mark;
  */
 final class PlanDrawing {
 
-    /** Room that dimensions take outside the edge. */
-    private static final int ROOM_HMM = 2600;
-
     /** How far centre lines reach past what they are the middle of; ISO 128-2 wants a little. */
-    private static final int PAST_HMM = 250;
+    static final int PAST_HMM = 250;
 
     private static final int SMALL_HMM = 180;
     private static final int HATCH_HMM = 400;
 
+    /** Narrower holes have their words beside them. */
+    private static final int NARROW_HMM = 6000;
+
+    /** From the corner of the datum edges to their letters. */
+    private static final int LETTER_HMM = 1200;
+
     private final Plan plan;
     private final List<Mark> marks = new ArrayList<>();
+    private final List<Area> words = new ArrayList<>();
 
     private PlanDrawing(Plan plan) {
         this.plan = plan;
@@ -38,22 +42,15 @@ final class PlanDrawing {
         plan.existing().forEach(drawing::existing);
         plan.holes().forEach(drawing::hole);
         drawing.marks.addAll(RunningDimensions.of(plan));
-        Area bounds = plan.edge().area();
-        List<Area> wholes = new ArrayList<>();
-        for (Plan.Patch patch : plan.patches()) {
-            bounds = bounds.with(patch.area());
-        }
-        for (Hole hole : plan.holes()) {
-            wholes.add(hole.reach());
-            bounds = bounds.with(hole.reach());
-        }
-        plan.existing().forEach(h -> wholes.add(h.reach()));
-        Area room = new Area(
-                bounds.leftHmm() - ROOM_HMM,
-                bounds.bottomHmm() - ROOM_HMM,
-                bounds.rightHmm() + PAST_HMM,
-                bounds.topHmm() + PAST_HMM);
-        return new Drawing(drawing.marks, room, wholes);
+        PlanExtent extent = new PlanExtent(plan);
+        return new Drawing(drawing.marks, extent.bounds(), extent.needed(), drawing.wholes());
+    }
+
+    private List<Area> wholes() {
+        List<Area> out = new ArrayList<>(words);
+        plan.holes().forEach(h -> out.add(h.reach()));
+        plan.existing().forEach(h -> out.add(h.reach()));
+        return out;
     }
 
     private void line(Layer layer, Dot from, Dot to) {
@@ -78,8 +75,8 @@ final class PlanDrawing {
                 Layer.DATUM,
                 new Dot(area.leftHmm() + edge.cornerHmm(), y),
                 new Dot(area.rightHmm() - edge.cornerHmm(), y));
-        letter(new Dot(x + (edge.fromRight() ? -350 : 350), area.topHmm() - 1200), "A");
-        letter(new Dot(area.rightHmm() - 1200, y + (edge.fromTop() ? -350 : 350)), "B");
+        letter(new Dot(x + (edge.fromRight() ? -350 : 350), y + (edge.fromTop() ? -LETTER_HMM : LETTER_HMM)), "A");
+        letter(new Dot(x + (edge.fromRight() ? -LETTER_HMM : LETTER_HMM), y + (edge.fromTop() ? -350 : 350)), "B");
     }
 
     /** A datum's letter in its frame, as ISO 5459 has it. */
@@ -90,22 +87,37 @@ final class PlanDrawing {
 
     private void patch(Plan.Patch patch) {
         Area area = patch.area();
-        marks.add(new Mark.Rounded(patch.layer(), area, 0));
-        if (patch.layer() == Layer.KEEP_OUT) {
-            hatch(area);
-        }
         boolean upright = area.heightHmm() > area.widthHmm();
+        Mark.Text name;
         if (patch.layer() == Layer.BESIDE) {
-            text(new Dot(area.centre().xHmm(), area.topHmm() + 200), SMALL_HMM, Mark.Stand.MIDDLE, patch.name());
+            Dot over = new Dot(area.centre().xHmm(), area.topHmm() + 200);
+            name = new Mark.Text(Layer.WORDS, over, SMALL_HMM, Mark.Stand.MIDDLE, patch.name());
         } else if (upright) {
-            text(new Dot(area.leftHmm() + 200, area.centre().yHmm()), SMALL_HMM, Mark.Stand.MIDDLE_UP, patch.name());
+            Dot beside = new Dot(area.leftHmm() + 200, area.centre().yHmm());
+            name = new Mark.Text(Layer.WORDS, beside, SMALL_HMM, Mark.Stand.MIDDLE_UP, patch.name());
         } else {
-            text(new Dot(area.centre().xHmm(), area.bottomHmm() + 200), SMALL_HMM, Mark.Stand.MIDDLE, patch.name());
+            Dot low = new Dot(area.centre().xHmm(), area.bottomHmm() + 200);
+            name = new Mark.Text(Layer.WORDS, low, SMALL_HMM, Mark.Stand.MIDDLE, patch.name());
+        }
+        marks.add(new Mark.Rounded(patch.layer(), area, 0));
+        marks.add(name);
+        if (patch.layer() == Layer.KEEP_OUT) {
+            Area words = name.about();
+            if (upright) {
+                hatch(area, area.bottomHmm(), Math.max(area.bottomHmm(), words.bottomHmm()), true);
+                hatch(area, Math.min(area.topHmm(), words.topHmm()), area.topHmm(), true);
+            } else {
+                hatch(area, area.leftHmm(), Math.max(area.leftHmm(), words.leftHmm()), false);
+                hatch(area, Math.min(area.rightHmm(), words.rightHmm()), area.rightHmm(), false);
+            }
         }
     }
 
-    /** Lines at 45 degrees over a rectangle. */
-    private void hatch(Area area) {
+    /** Lines at 45 degrees over a part of a rectangle: between two heights, or from left to right. */
+    private void hatch(Area whole, int fromHmm, int toHmm, boolean upright) {
+        Area area = upright
+                ? new Area(whole.leftHmm(), fromHmm, whole.rightHmm(), toHmm)
+                : new Area(fromHmm, whole.bottomHmm(), toHmm, whole.topHmm());
         for (int c = area.leftHmm() - area.heightHmm() + HATCH_HMM; c < area.rightHmm(); c += HATCH_HMM) {
             int fromX = Math.max(c, area.leftHmm());
             int toX = Math.min(c + area.heightHmm(), area.rightHmm());
@@ -139,19 +151,27 @@ final class PlanDrawing {
             text(at, SMALL_HMM, Mark.Stand.STARTS, hole.tag().id());
             return;
         }
-        text(hole.centre().plus(200, 400), 250, Mark.Stand.STARTS, hole.tag().id() + "  " + hole.size());
+        boolean narrow = reach.widthHmm() < NARROW_HMM;
+        Dot at = narrow
+                ? new Dot(reach.rightHmm() + 300, reach.topHmm())
+                : hole.centre().plus(200, 400);
+        Mark.Text size = new Mark.Text(
+                Layer.WORDS, at, 250, Mark.Stand.STARTS, hole.tag().id() + "  " + hole.size());
+        marks.add(size);
+        words.add(size.about());
         text(
-                hole.centre().plus(200, -400),
+                at.plus(0, narrow ? -400 : -800),
                 SMALL_HMM,
                 Mark.Stand.STARTS,
                 hole.tag().what());
         if (hole instanceof Hole.Window window && !window.isSlot()) {
-            corners(window);
+            Dot first = new Dot(reach.leftHmm() + 2 * window.cornerHmm() + 200, reach.topHmm() - window.cornerHmm());
+            corners(window, narrow ? at.plus(0, -750) : first);
         }
     }
 
     /** Holes that are drilled first, so that corners are round and a blade can turn. */
-    private void corners(Hole.Window window) {
+    private void corners(Hole.Window window, Dot words) {
         int radius = window.cornerHmm();
         Area middles = window.area().grown(-radius);
         for (int x : List.of(middles.leftHmm(), middles.rightHmm())) {
@@ -162,7 +182,7 @@ final class PlanDrawing {
             }
         }
         text(
-                new Dot(middles.leftHmm() + radius + 200, middles.topHmm()),
+                words,
                 SMALL_HMM,
                 Mark.Stand.STARTS,
                 "4 x \u00d8" + Hundredths.text(2 * radius) + ": drill the corners first");

@@ -12,15 +12,15 @@ import loopwright.workshop.drawing.Mark;
 
 /**
  * Superimposed running dimensions, ISO 129-1: all from a common origin, each value at the end of its extension line.
- * Below the edge for what lies across, left of it for what lies upwards.
+ * On the side of datum edge B for what lies across, of datum edge A for what lies upwards.
  */
 final class RunningDimensions {
 
     /** From the edge to the line that carries the arrows. */
-    private static final int AWAY_HMM = 700;
+    private static final int AWAY_HMM = 500;
 
     /** From there to the values. */
-    private static final int VALUE_HMM = 500;
+    private static final int VALUE_HMM = 400;
 
     /** Least distance of two values. */
     private static final int APART_HMM = 330;
@@ -48,9 +48,13 @@ final class RunningDimensions {
         return out;
     }
 
-    /** Where holes have their middles and windows their edges. */
+    /** Where holes have their middles and windows their edges, and where a sheet that is made ends. */
     private SortedSet<Integer> stations() {
         SortedSet<Integer> out = new TreeSet<>();
+        if (plan.edge().layer() == Layer.CUT) {
+            Area made = plan.edge().area();
+            out.add(across ? made.rightHmm() : made.topHmm());
+        }
         for (Hole hole : plan.holes()) {
             Dot centre = hole.centre();
             out.add(across ? centre.xHmm() : centre.yHmm());
@@ -63,17 +67,29 @@ final class RunningDimensions {
         return out;
     }
 
+    /** The side on which the values stand: that of the datum edge. */
     private int outer() {
         Area all = plan.edge().area();
         for (Plan.Patch patch : plan.patches()) {
             all = all.with(patch.area());
         }
-        return across ? all.bottomHmm() : all.leftHmm();
+        return across
+                ? plan.edge().fromTop() ? all.topHmm() : all.bottomHmm()
+                : plan.edge().fromRight() ? all.rightHmm() : all.leftHmm();
     }
 
     /** A point so far along the row, at a distance from the drawing. */
     private Dot dot(int alongHmm, int awayHmm) {
-        return across ? new Dot(alongHmm, outer() - awayHmm) : new Dot(outer() - awayHmm, alongHmm);
+        boolean beyond = across ? plan.edge().fromTop() : plan.edge().fromRight();
+        int at = outer() + (beyond ? awayHmm : -awayHmm);
+        return across ? new Dot(alongHmm, at) : new Dot(at, alongHmm);
+    }
+
+    private Mark.Stand stand() {
+        if (across) {
+            return plan.edge().fromTop() ? Mark.Stand.STARTS_UP : Mark.Stand.ENDS_UP;
+        }
+        return plan.edge().fromRight() ? Mark.Stand.STARTS : Mark.Stand.ENDS;
     }
 
     private void line(Dot from, Dot to) {
@@ -102,11 +118,7 @@ final class RunningDimensions {
             station(station, at, Integer.signum(station - origin));
             int value = across ? edge.acrossHmm(station) : edge.upHmm(station);
             marks.add(new Mark.Text(
-                    Layer.DIMENSION,
-                    dot(at, AWAY_HMM + VALUE_HMM + 80),
-                    250,
-                    across ? Mark.Stand.ENDS_UP : Mark.Stand.ENDS,
-                    Hundredths.text(value)));
+                    Layer.DIMENSION, dot(at, AWAY_HMM + VALUE_HMM + 80), 250, stand(), Hundredths.text(value)));
         }
     }
 

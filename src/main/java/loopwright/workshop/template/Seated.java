@@ -40,6 +40,11 @@ record Seated(Pattern pattern, int alongHmm, int asideHmm, int lowHmm, int highH
         return there.or(() -> middle(seat));
     }
 
+    /** The same place with nothing there. */
+    Seated empty() {
+        return new Seated(pattern, alongHmm, asideHmm, lowHmm, highHmm, false);
+    }
+
     private static Optional<Seated> middle(Mount.Seat seat) {
         Optional<Span> along = known(seat.lengthwiseMm());
         Optional<Span> aside = known(seat.sidewaysMm());

@@ -13,6 +13,9 @@ final class TemplateWords {
     /** Where the columns of the table start, mm. */
     private static final List<Integer> COLUMNS_MM = List.of(0, 12, 66, 104, 122, 140);
 
+    /** Letters that surely go into the second column. */
+    private static final int FOR_LETTERS = 28;
+
     private TemplateWords() {}
 
     /** All of it. */
@@ -28,15 +31,17 @@ final class TemplateWords {
         out.add(Row.heading("Holes and cuts"));
         out.add(Row.of(COLUMNS_MM, List.of("no.", "for", "size, mm", "from A", "from B", "edge")));
         for (Hole hole : plan.holes()) {
+            List<String> what = Row.lines(hole.tag().what(), FOR_LETTERS);
             out.add(Row.of(
                     COLUMNS_MM,
                     List.of(
                             hole.tag().id(),
-                            hole.tag().what(),
+                            what.get(0),
                             hole.size(),
                             Hundredths.text(plan.edge().acrossHmm(hole.centre().xHmm())),
                             Hundredths.text(plan.edge().upHmm(hole.centre().yHmm())),
                             sight.apply(hole))));
+            what.stream().skip(1).forEach(line -> out.add(Row.of(COLUMNS_MM, List.of("", line))));
         }
         if (!plan.existing().isEmpty()) {
             out.addAll(Row.wrapped(plan.existing().size()

@@ -12,12 +12,11 @@ import loopwright.catalog.chassis.Wiring;
 import loopwright.catalog.standard.Cutting;
 import loopwright.quantity.Hundredths;
 import loopwright.workshop.drawing.Leaf;
-import loopwright.workshop.drawing.Row;
 
 /**
  * Every cut and drill template of a build: one for each panel that a mod cuts, and one for each sheet that is made.
  *
- * @param panels in the chassis's order
+ * @param panels in the chassis's order, then plates inside the case
  * @param inserts insert panels and panes, in the order of the mods
  * @param nests stock for them, one for each material
  * @param notes what belongs to no panel
@@ -49,6 +48,7 @@ public record Templates(
             PanelTemplate.of(setting, panel).ifPresent(panels::add);
         }
         List<InsertPanel> inserts = InsertPanel.allOf(setting, panels);
+        panels.addAll(PlateTemplate.allOf(setting, panels));
         return new Templates(setting.identity(), panels, inserts, nests(setting, inserts), notes(setting, panels));
     }
 
@@ -70,20 +70,17 @@ public record Templates(
         return out;
     }
 
-    /** Holes for cables that lie in no panel: the tray has no drawing of its own. */
+    /** Holes for cables that lie in no panel and in no plate that a drawing can be made of. */
     private static List<Finding> notes(Setting setting, List<PanelTemplate> panels) {
         List<Finding> out = new ArrayList<>();
         for (Mod mod : setting.mods()) {
             for (Wiring.RoutingHole hole : mod.effect().routingHoles()) {
-                boolean drawn = panels.stream()
-                        .flatMap(p -> p.holes().stream())
-                        .anyMatch(h -> h.tag().purpose() == Hole.Purpose.CABLE
-                                && h.tag().what().equals(hole.title())
-                                && h.tag().mod().equals(mod.id()));
-                if (!drawn) {
-                    out.add(Finding.note("hole " + hole.id() + " (" + hole.title() + ") is in no panel: mark "
-                            + Hundredths.text(hole.longMm().valueHmm()) + " x "
-                            + Hundredths.text(hole.shortMm().valueHmm()) + " mm on the part itself"));
+                if (panels.stream().noneMatch(p -> p.has(mod, hole))) {
+                    out.add(Finding.note(
+                            "hole " + hole.id() + " (" + hole.title() + ") is in no panel and in no plate of"
+                                    + " this build: mark "
+                                    + Hundredths.text(hole.longMm().valueHmm()) + " x "
+                                    + Hundredths.text(hole.shortMm().valueHmm()) + " mm on the part itself"));
                 }
             }
         }
@@ -97,18 +94,21 @@ public record Templates(
         return List.copyOf(out);
     }
 
-    /** What goes on paper: a leaf for each template; what stock the inserts take stands on theirs. */
+    /** What goes on paper: a leaf for each template, then one for each material that inserts are cut from. */
     public List<Leaf> leaves() {
         List<Leaf> out = new ArrayList<>();
         panels.forEach(p -> out.add(p.leaf()));
-        for (InsertPanel insert : inserts) {
-            Leaf leaf = insert.template().leaf();
-            List<Row> words = new ArrayList<>(leaf.words());
-            words.add(Row.blank());
-            stock(insert.material()).forEach(line -> words.addAll(Row.wrapped(line)));
-            out.add(new Leaf(leaf.title(), leaf.drawing(), words, leaf.cautions()));
-        }
+        inserts.forEach(i -> out.add(i.template().leaf()));
+        out.addAll(nestLeaves().values());
         return List.copyOf(out);
+    }
+
+    /** How the inserts of each material lie on its stock, and in which order they are cut: not at true scale. */
+    public SortedMap<Panel.Material, Leaf> nestLeaves() {
+        SortedMap<Panel.Material, Leaf> out = new TreeMap<>();
+        nests.forEach(
+                (material, nest) -> out.put(material, new NestDrawing(nest).leaf(material, identity, stock(material))));
+        return out;
     }
 
     /** How the pieces of a material lie on its stock, in words. */
@@ -120,12 +120,17 @@ public record Templates(
         List<String> out = new ArrayList<>();
         out.add("Stock: " + nest.sheets() + " of " + PanelTemplate.words(material) + " "
                 + Hundredths.text(nest.lengthHmm()) + " x " + Hundredths.text(nest.widthHmm()) + " mm, waste "
-                + String.format(Locale.ROOT, "%.0f %%", nest.wastePercent()) + ".");
+                + String.format(Locale.ROOT, "%.0f %%, %.0f mm\u00b2", nest.wastePercent(), nest.wasteSquareMm())
+                + ", saw cuts of " + Hundredths.text(nest.sawHmm()) + " counted in.");
         nest.laid()
                 .forEach(l -> out.add("- " + l.piece().id() + ": "
                         + Hundredths.text(l.piece().lengthHmm()) + " x "
                         + Hundredths.text(l.piece().widthHmm()) + ", sheet " + l.sheet() + ", corner at "
                         + Hundredths.text(l.xHmm()) + ", " + Hundredths.text(l.yHmm())));
+        List<NestCuts.Cut> cuts = NestCuts.of(nest);
+        for (int i = 0; i < cuts.size(); i++) {
+            out.add("- cut " + (i + 1) + ": " + cuts.get(i).words());
+        }
         nest.tooLarge().forEach(p -> out.add("- " + p.id() + " is larger than the stock: buy a larger sheet"));
         return out;
     }

@@ -78,20 +78,26 @@ record WindowHoles(Setting setting, PanelView view, Holes out) {
     }
 
     private void cable(Mod mod, Wiring.RoutingHole hole) {
+        out.holes().add(hole(mod.id(), hole, true));
+        if (hole.longMm().valueHmm() != hole.shortMm().valueHmm()) {
+            out.note(Finding.note(
+                    "the catalogue does not say which way the long side of " + hole.id() + " lies: drawn across"));
+        }
+    }
+
+    /** A hole for cables, its long side across or upright. */
+    Hole hole(String mod, Wiring.RoutingHole hole, boolean across) {
         Dot dot = view.dot(
                 view.right().axis(),
                 hole.at().along(view.right().axis()).valueHmm(),
                 hole.at().along(view.up().axis()).valueHmm());
-        Hole.Tag tag = new Hole.Tag("", Hole.Purpose.CABLE, mod.id(), hole.title());
+        Hole.Tag tag = new Hole.Tag("", Hole.Purpose.CABLE, mod, hole.title());
         int wide = hole.longMm().valueHmm();
         int high = hole.shortMm().valueHmm();
         if (wide == high) {
-            out.holes().add(new Hole.Round(tag, dot, wide));
-            return;
+            return new Hole.Round(tag, dot, wide);
         }
         int corner = Math.min(high / 2, Cutting.hmm(setting.cutting().stay().cornerRadiusMm()));
-        out.holes().add(new Hole.Window(tag, Area.round(dot, wide, high), corner));
-        out.note(Finding.note(
-                "the catalogue does not say which way the long side of " + hole.id() + " lies: drawn across"));
+        return new Hole.Window(tag, Area.round(dot, across ? wide : high, across ? high : wide), corner);
     }
 }

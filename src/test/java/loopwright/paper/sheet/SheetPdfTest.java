@@ -101,6 +101,7 @@ class SheetPdfTest {
     @Test
     void holesAreWhereTheyShouldBe() throws IOException {
         int measured = 0;
+        int pitches = 0;
         for (Sheet sheet : SHEETS) {
             Sheet.Placed placed = sheet.layers().get(0);
             List<Dot> whole = whole(placed);
@@ -116,10 +117,14 @@ class SheetPdfTest {
                     double should = whole.get(i).distanceHmm(whole.get(j)) / 100;
                     assertThat(is).isCloseTo(should, within(0.1));
                     measured += should == 105 || should == 15 ? 1 : 0;
+                    pitches += should == 120 ? 1 : 0;
                 }
             }
         }
         assertThat(measured).as("distances of 105 and 15 that were measured").isGreaterThan(4);
+        assertThat(pitches)
+                .as("distances from fan to fan that were measured: 120")
+                .isPositive();
     }
 
     /** Middles of screw holes that a tile shows whole. */

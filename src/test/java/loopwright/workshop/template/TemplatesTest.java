@@ -35,7 +35,8 @@ class TemplatesTest {
         return !effect.covers().isEmpty()
                 || !effect.seats().isEmpty()
                 || effect.airways().stream().anyMatch(a -> a.cut().isPresent())
-                || mod.kind() == Mod.Kind.CUT_WINDOW;
+                || mod.kind() == Mod.Kind.CUT_WINDOW
+                || !effect.routingHoles().isEmpty();
     }
 
     @ParameterizedTest
