@@ -1,26 +1,28 @@
 package loopwright.cli;
 
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.concurrent.Callable;
 import loopwright.answer.BuildFinder;
-import loopwright.answer.Halt;
 import loopwright.answer.InspectAnswer;
 import loopwright.answer.Inspection;
-import loopwright.catalog.brief.WorkCalendar;
 import loopwright.catalog.chassis.Chassis;
+import loopwright.catalog.read.ProblemsException;
 import loopwright.cli.BriefOptions.Asked;
 import loopwright.fit.FitCase;
+import loopwright.paper.Manifest;
+import loopwright.paper.Origin;
+import loopwright.paper.WorkshopJson;
 import loopwright.paper.book.Papers;
 import loopwright.paper.book.WorkPapers;
 import loopwright.rank.Order;
 import loopwright.rank.RankResult.Ranked;
-import loopwright.workshop.drawing.Paper;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -34,7 +36,8 @@ import picocli.CommandLine.Spec;
         description = "Writes what the bench needs and what the client signs, all from one build.%n",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        footer = "%nExample:%n  loopwright workshop scenarios/demo.yaml --build 5wwdz-vpagt --out papers")
+        footer = "%nExample:%n  loopwright workshop scenarios/demo.yaml --build KEY --out papers --start 2027-01-11,"
+                + "%n  with a key that rank printed")
 final class WorkshopCommand implements Callable<Integer> {
 
     @Spec
@@ -50,123 +53,128 @@ final class WorkshopCommand implements Callable<Integer> {
             description = "The build with this key, as rank prints it.")
     private String build = "";
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            required = true,
-            description = "The folder that the papers go into; it is made if it is not there.")
-    private Path out = Path.of("");
+    @Mixin
+    private WorkshopOptions wish = new WorkshopOptions();
 
-    /** Papers that templates are printed on. */
-    enum Sheet {
-        /** 210 x 297 mm. */
-        A4(Paper.A4),
-        /** 420 x 297 mm. */
-        A3(Paper.A3),
-        /** 215.9 x 279.4 mm. */
-        LETTER(Paper.LETTER);
-
-        private final Paper paper;
-
-        Sheet(Paper paper) {
-            this.paper = paper;
+    @Override
+    public Integer call() {
+        about.requireKey(build);
+        if (about.format() == BriefOptions.Format.CSV) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "workshop answers as table or json; for spreadsheets, orders.csv is among the papers");
+        }
+        Asked asked = read();
+        LocalDate day = wish.day(asked.brief());
+        OutFolder folder = new OutFolder(wish.out());
+        try {
+            ready(folder);
+            return written(asked, day, folder);
+        } catch (IOException e) {
+            problem(OutRefused.reason(e, wish.out()) + "; nothing was written");
+            return ExitCode.OUTPUT;
         }
     }
 
-    @Option(
-            names = "--sheet",
-            paramLabel = "PAPER",
-            defaultValue = "A4",
-            description = "What templates are printed on: A4, A3 or LETTER. Default: ${DEFAULT-VALUE}.")
-    private Sheet sheet = Sheet.A4;
-
-    @Option(
-            names = "--start",
-            paramLabel = "DATE",
-            description =
-                    "The day on which parts are ordered, like 2027-01-11. Default: what the brief's calendar says.")
-    private Optional<String> start = Optional.empty();
-
-    @Option(names = "--replace", description = "Papers of the same names that are there already give way.")
-    private boolean replace;
-
-    @Override
-    public Integer call() throws IOException {
-        about.requireKey(build);
-        if (about.format() != BriefOptions.Format.TABLE) {
-            throw new ParameterException(
-                    spec.commandLine(), "workshop writes papers into a folder; --format is for the other commands");
+    /** The files; what is wrong with the command line is told with what is wrong in them. */
+    private Asked read() {
+        List<String> wrong = wish.wrong();
+        try {
+            Asked asked = about.read();
+            if (!wrong.isEmpty()) {
+                throw new ParameterException(spec.commandLine(), String.join("\nloopwright: ", wrong));
+            }
+            return asked;
+        } catch (ProblemsException e) {
+            wrong.forEach(this::problem);
+            throw e;
         }
-        Asked asked = about.read();
-        LocalDate day = day(asked);
+    }
+
+    /** Everything that can be known of the folder before the search. */
+    private void ready(OutFolder folder) throws IOException {
+        folder.requireUsable();
+        if (folder.putBack()) {
+            problem("a run into " + wish.out() + " was stopped half way: the papers before it are back in their place");
+        }
+        folder.requireFiles(Papers.ALWAYS);
+        wish.requireFree(folder.taken(Papers.ALWAYS));
+    }
+
+    private int written(Asked asked, LocalDate day, OutFolder folder) throws IOException {
         Stopper stopper = about.stopper();
         for (Chassis chassis : asked.chassis()) {
             FitCase fitCase = new FitCase(asked.catalog(), chassis, asked.brief());
             Progress progress = Progress.on(spec.commandLine().getErr(), "builds in " + chassis.id());
-            Halt halt = progress.around(stopper);
-            BuildFinder finder = new BuildFinder(fitCase, Order.COST, halt);
+            BuildFinder finder = new BuildFinder(fitCase, Order.COST, progress.around(stopper));
             Optional<Ranked> found = finder.find(build);
             progress.end();
             if (found.isPresent()) {
                 Inspection inspection = new Inspection(fitCase, found.get());
-                return write(new Papers(
-                                WorkPapers.of(new InspectAnswer(inspection), finder.unbeaten(), day),
-                                sheet.paper,
-                                about.origin(asked, stopper))
-                        .all());
+                WorkPapers all = WorkPapers.of(new InspectAnswer(inspection), finder.unbeaten(), day);
+                return write(all, about.origin(asked, stopper), folder);
             }
         }
-        if (stopper.because().isPresent()) {
-            spec.commandLine().getErr().println("loopwright: stopped before the build was found; nothing was written");
-            return ExitCode.INCOMPLETE;
-        }
-        spec.commandLine()
-                .getErr()
-                .println("loopwright: no build has the key " + build
-                        + ": rank prints the keys of this brief and catalogue");
-        return ExitCode.NO;
+        return nothing(asked, stopper);
     }
 
-    private LocalDate day(Asked asked) {
-        if (start.isEmpty()) {
-            return asked.brief()
-                    .calendar()
-                    .flatMap(WorkCalendar::startDay)
-                    .orElseThrow(() -> new ParameterException(
-                            spec.commandLine(),
-                            "the brief says no day to begin on: say --start DATE, like 2027-01-11"));
+    private int nothing(Asked asked, Stopper stopper) {
+        boolean stopped = stopper.because().isPresent();
+        String why = stopped
+                ? "stopped before the build was found; nothing was written"
+                : "no build has the key " + build + ": rank prints the keys of this brief and catalogue";
+        if (about.format() == BriefOptions.Format.TABLE) {
+            problem(why);
+        } else if (stopped) {
+            new WorkshopJson(out(), about.origin(asked, stopper)).stopped(why);
+        } else {
+            new WorkshopJson(out(), about.origin(asked, stopper)).nothing(why);
         }
-        try {
-            return LocalDate.parse(start.get());
-        } catch (DateTimeParseException e) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "--start must be a day like 2027-01-11 but was \"" + start.get() + "\"; nothing was written",
-                    e);
-        }
+        return stopped ? ExitCode.INCOMPLETE : ExitCode.NO;
     }
 
-    private int write(SortedMap<String, byte[]> papers) {
-        OutFolder folder = new OutFolder(out);
-        List<String> taken = folder.taken(papers.keySet());
-        if (!taken.isEmpty() && !replace) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    out + " has " + taken.size() + " of these papers already, " + taken.get(0)
-                            + " among them; nothing was written. Say --replace, or another folder");
+    private int write(WorkPapers all, Origin origin, OutFolder folder) throws IOException {
+        Papers papers = new Papers(all, wish.paper(), origin);
+        SortedMap<String, byte[]> files = papers.all();
+        folder.requireFiles(files.keySet());
+        wish.requireFree(folder.taken(files.keySet()));
+        List<String> kept = folder.write(files);
+        kept.forEach(name -> problem(wish.out().resolve(name) + " is not of this set; it was kept, as it was changed or"
+                + " made by something else. Do not work from it: move it away, or delete it"));
+        if (about.format() == BriefOptions.Format.JSON) {
+            WorkshopJson.Written written = new WorkshopJson.Written(wish.out().toString(), rows(papers), kept);
+            new WorkshopJson(out(), origin)
+                    .write(
+                            all.inspection().fitCase().chassis().id(),
+                            written,
+                            all.quote(),
+                            all.plan().schedule(),
+                            all.templates());
+        } else {
+            table(files, wish.out());
         }
-        try {
-            folder.write(papers);
-        } catch (IOException e) {
-            spec.commandLine()
-                    .getErr()
-                    .println("loopwright: the papers cannot be written to " + out + ": " + e.getMessage());
-            return ExitCode.OUTPUT;
-        }
-        spec.commandLine().getOut().println("WORKSHOP  build " + build + ": " + papers.size() + " papers in " + out);
-        papers.forEach((name, bytes) ->
-                spec.commandLine().getOut().println("   " + name + "  " + (bytes.length + 1023) / 1024 + " kB"));
-        spec.commandLine().getOut().println("Open index.html first.");
         return ExitCode.ANSWERED;
+    }
+
+    private static List<WorkshopJson.Paper> rows(Papers papers) {
+        List<WorkshopJson.Paper> out = new ArrayList<>();
+        papers.all()
+                .forEach((name, bytes) -> out.add(new WorkshopJson.Paper(
+                        name, bytes.length, Manifest.sum(bytes), papers.titles().getOrDefault(name, ""))));
+        return out;
+    }
+
+    private void table(SortedMap<String, byte[]> files, Path folder) {
+        out().println("WORKSHOP  build " + build + ": " + files.size() + " papers in " + folder);
+        files.forEach((name, bytes) -> out().println("   " + name + "  " + (bytes.length + 1023) / 1024 + " kB"));
+        out().println("Open index.html first.");
+    }
+
+    private PrintWriter out() {
+        return spec.commandLine().getOut();
+    }
+
+    private void problem(String text) {
+        spec.commandLine().getErr().println("loopwright: " + text);
     }
 }

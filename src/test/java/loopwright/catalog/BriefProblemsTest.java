@@ -108,6 +108,29 @@ class BriefProblemsTest {
     }
 
     @Test
+    void anIdReadsLikeEveryOther(@TempDir Path folder) {
+        for (String id : new String[] {"../../evil", "Brief_1", "\u6c34", "a".repeat(61), "a--b"}) {
+            assertThat(broken(folder, FILE, "id: brief-1", "id: \"" + id + "\""))
+                    .containsExactly(FILE + ":3:5: brief \"" + id + "\": id: found \"" + id
+                            + "\", allowed small letters, digits and single hyphens, at most 60");
+        }
+    }
+
+    @Test
+    void everyWrongDayIsToldAtOnce(@TempDir Path folder) {
+        assertThat(broken(
+                        folder,
+                        FILE,
+                        "chassis: [cube]",
+                        "chassis: [cube]\ncalendar: {start: \"2300-01-01\", holidays: [\"2027-13-01\", easter]}"))
+                .containsExactly(
+                        brief(
+                                "7:12",
+                                "calendar: found values that do not go together, allowed holidays as YYYY-MM-DD, not 2027-13-01;"
+                                        + " holidays as YYYY-MM-DD, not easter; start from 2000-01-01 to 2199-12-31, not 2300-01-01"));
+    }
+
+    @Test
     void aCalendarHasDatesAndADayToWorkOn(@TempDir Path folder) {
         assertThat(broken(folder, FILE, "chassis: [cube]", "chassis: [cube]\ncalendar: {start: \"2026-02-30\"}"))
                 .containsExactly(brief(

@@ -3,6 +3,7 @@ package loopwright.catalog.brief;
 import java.time.DateTimeException;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -18,25 +19,46 @@ public record WorkCalendar(Optional<String> start, List<DayOfWeek> daysOff, List
     /** Monday to Friday, whenever the builder starts. */
     public static final WorkCalendar USUAL = new WorkCalendar(Optional.empty(), List.of(), List.of());
 
+    /** Before this day no work begins; ours: far before any job. */
+    public static final LocalDate FIRST_DAY = LocalDate.of(2000, 1, 1);
+
+    /** After this day no work begins; ours: far after any job. */
+    public static final LocalDate LAST_DAY = LocalDate.of(2199, 12, 31);
+
     private static final List<DayOfWeek> WEEKEND = List.of(DayOfWeek.SATURDAY, DayOfWeek.SUNDAY);
 
     /** Refuses dates that are none, and a week without a working day. */
     public WorkCalendar {
         daysOff = List.copyOf(daysOff);
         holidays = List.copyOf(holidays);
-        start.ifPresent(text -> dateOf("start", text));
-        holidays.forEach(text -> dateOf("holidays", text));
+        List<String> wrong = new ArrayList<>();
+        start.filter(text -> findDay(text).isEmpty()).ifPresent(text -> wrong.add("start as YYYY-MM-DD, not " + text));
+        holidays.stream()
+                .filter(text -> findDay(text).isEmpty())
+                .forEach(text -> wrong.add("holidays as YYYY-MM-DD, not " + text));
+        start.flatMap(WorkCalendar::findDay)
+                .filter(day -> !isPlanned(day))
+                .ifPresent(day -> wrong.add("start from " + FIRST_DAY + " to " + LAST_DAY + ", not " + day));
+        if (!wrong.isEmpty()) {
+            throw new IllegalArgumentException(String.join("; ", wrong));
+        }
         if (daysOff.stream().distinct().count() == DayOfWeek.values().length) {
             throw new IllegalArgumentException("days_off that leave a day to work on");
         }
     }
 
-    private static LocalDate dateOf(String field, String text) {
+    /** The day that a text like 2027-01-11 says. */
+    public static Optional<LocalDate> findDay(String text) {
         try {
-            return LocalDate.parse(text);
+            return Optional.of(LocalDate.parse(text));
         } catch (DateTimeException e) {
-            throw new IllegalArgumentException(field + " as YYYY-MM-DD, not " + text, e);
+            return Optional.empty();
         }
+    }
+
+    /** Whether work may begin on a day: others are taken for slips. */
+    public static boolean isPlanned(LocalDate day) {
+        return !day.isBefore(FIRST_DAY) && !day.isAfter(LAST_DAY);
     }
 
     /** The day on which work may begin, if the brief says. */

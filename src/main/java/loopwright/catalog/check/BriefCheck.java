@@ -30,6 +30,9 @@ public final class BriefCheck {
 
     /** Notes what of the brief the catalogue cannot answer. */
     public static void run(Item item, Map<String, Part> parts, String currency, Problems problems) {
+        if (!item.id().isEmpty()) {
+            IdsAreWellFormed.check(item, "id", item.id(), problems);
+        }
         item.as(Brief.class).ifPresent(brief -> new BriefCheck(item, parts, problems).brief(brief, currency));
     }
 

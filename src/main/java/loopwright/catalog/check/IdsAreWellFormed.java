@@ -25,7 +25,8 @@ final class IdsAreWellFormed implements Check {
         }
     }
 
-    private static void check(Item item, String path, String id, Problems problems) {
+    /** Notes an id that is not well formed. */
+    static void check(Item item, String path, String id, Problems problems) {
         if (!WELL_FORMED.matcher(id).matches()) {
             problems.add(
                     item.problem(path, "\"" + id + "\"", "small letters, digits and single hyphens, at most 60", ""));

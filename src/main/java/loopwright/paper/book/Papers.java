@@ -11,6 +11,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import loopwright.paper.IcsWriter;
+import loopwright.paper.Manifest;
 import loopwright.paper.OrderCsv;
 import loopwright.paper.Origin;
 import loopwright.paper.sheet.DrawingDxf;
@@ -24,6 +25,10 @@ import loopwright.workshop.template.Templates;
 
 /** Every paper of a build by its file's name: the book and what belongs to it. The same build gives the same bytes. */
 public final class Papers {
+
+    /** Those that every set has. */
+    public static final List<String> ALWAYS =
+            List.of("book.html", "index.html", "orders.csv", Manifest.NAME, "schedule.ics");
 
     private final SortedMap<String, byte[]> files = new TreeMap<>();
     private final SortedMap<String, String> titles = new TreeMap<>();
@@ -43,7 +48,12 @@ public final class Papers {
                 "The days, for a calendar",
                 text(out -> new IcsWriter(out)
                         .write(key, papers.plan().schedule(), papers.plan().orders())));
+        titles.put(
+                Manifest.NAME,
+                "What the set consists of: sha256sum --check " + Manifest.NAME
+                        + " tells whether a file is missing or was changed");
         index(papers, origin);
+        files.put(Manifest.NAME, Manifest.of(files).bytes());
     }
 
     private void templates(WorkPapers papers, Paper paper, Origin origin) {
@@ -114,6 +124,11 @@ public final class Papers {
     private void add(String name, String title, String text) {
         titles.put(name, title);
         files.put(name, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** What each of them is, in words. */
+    public SortedMap<String, String> titles() {
+        return java.util.Collections.unmodifiableSortedMap(titles);
     }
 
     /** The files. */

@@ -23,15 +23,22 @@ final class PdfPen {
 
     private final PDPageContentStream content;
     private final PDFont font;
+    private final Glyphs glyphs;
 
     PdfPen(PDPageContentStream content, PDFont font) {
         this.content = content;
         this.font = font;
+        this.glyphs = new Glyphs(font);
     }
 
     /** A length in points. */
     static float points(double hmm) {
         return (float) (hmm * POINTS_PER_HMM);
+    }
+
+    /** Whether a letter was drawn as a question mark, as the font lacks it. */
+    boolean lackedLetters() {
+        return glyphs.lackedAny();
     }
 
     /** Draws what is put on a sheet. */
@@ -47,7 +54,8 @@ final class PdfPen {
         content.restoreGraphicsState();
     }
 
-    private void mark(Mark mark, Dot by) throws IOException {
+    /** Draws a mark, moved by as much. */
+    void mark(Mark mark, Dot by) throws IOException {
         if (mark instanceof Mark.Text text) {
             text(text, by);
             return;
@@ -110,10 +118,11 @@ final class PdfPen {
 
     /** Capitals as high as asked, so the font is larger than that. */
     private void text(Mark.Text text, Dot by) throws IOException {
+        String letters = glyphs.printable(text.text());
         float size = points(text.heightHmm())
                 * GLYPH_UNITS
                 / font.getFontDescriptor().getCapHeight();
-        float length = font.getStringWidth(text.text()) / GLYPH_UNITS * size;
+        float length = font.getStringWidth(letters) / GLYPH_UNITS * size;
         float before = length * text.stand().halves() / 2;
         float down = points(text.heightHmm()) / 2;
         float x = points(text.at().xHmm() + (double) by.xHmm());
@@ -124,7 +133,7 @@ final class PdfPen {
                 text.stand().isUpwards()
                         ? new Matrix(0, 1, -1, 0, x + down, y - before)
                         : new Matrix(1, 0, 0, 1, x - before, y - down));
-        content.showText(text.text());
+        content.showText(letters);
         content.endText();
     }
 }

@@ -7,6 +7,10 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.zip.CRC32;
+import loopwright.workshop.drawing.Dot;
+import loopwright.workshop.drawing.Layer;
+import loopwright.workshop.drawing.Mark;
+import loopwright.workshop.drawing.Paper;
 import loopwright.workshop.drawing.Sheet;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
@@ -27,6 +31,18 @@ public final class SheetPdf {
 
     /** Where the font comes from: Liberation Sans, SIL Open Font License, with the PDF library. */
     private static final String FONT = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
+
+    /** Below the frame, where a sheet is bare: its height there, and that of its capitals (ISO 3098). */
+    private static final int NOTE_Y_HMM = 700;
+
+    private static final int NOTE_HMM = 180;
+
+    private static final Mark.Text LACKING = new Mark.Text(
+            Layer.WORDS,
+            new Dot(Paper.FILING_HMM, NOTE_Y_HMM),
+            NOTE_HMM,
+            Mark.Stand.STARTS,
+            "A ? above may stand for a letter that this font lacks.");
 
     private SheetPdf() {}
 
@@ -80,6 +96,9 @@ public final class SheetPdf {
             PdfPen pen = new PdfPen(content, font);
             for (Sheet.Placed placed : sheet.layers()) {
                 pen.draw(placed);
+            }
+            if (pen.lackedLetters()) {
+                pen.mark(LACKING, new Dot(0, 0));
             }
         }
     }

@@ -1,5 +1,6 @@
 package loopwright.workshop.money;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -39,8 +40,10 @@ final class QuoteWords {
         List<String> out = new ArrayList<>();
         out.add(
                 sums.taxPercent().isPresent()
-                        ? "Tax is in the total, at " + sums.taxPercent().get()
-                                + " %; ask an accountant or the local rule."
+                        ? "Tax is in the total, at "
+                                + BigDecimal.valueOf(sums.taxPercent().get())
+                                        .stripTrailingZeros()
+                                        .toPlainString() + " %; ask an accountant or the local rule."
                         : "Tax is not in this price; ask an accountant or the local rule.");
         out.add("Not in it: dispatch and its insurance, software, the client's own parts and their warranty.");
         out.add("Changes after the dry fit is approved: time and material, in writing, with a new date.");

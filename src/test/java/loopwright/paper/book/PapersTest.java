@@ -24,6 +24,7 @@ import loopwright.catalog.CatalogReader;
 import loopwright.catalog.brief.Brief;
 import loopwright.fit.FitCase;
 import loopwright.fit.FitWish;
+import loopwright.paper.Manifest;
 import loopwright.paper.Origin;
 import loopwright.rank.Order;
 import loopwright.rank.RankResult.Ranked;
@@ -99,8 +100,12 @@ class PapersTest {
             named.add(((Element) links.item(i)).getAttribute("href"));
         }
         named.add("index.html");
+        assertThat(papers).containsKeys(Papers.ALWAYS.toArray(String[]::new));
+        Manifest listed = Manifest.read(new String(bytes(papers, Manifest.NAME), StandardCharsets.UTF_8));
+        assertThat(listed).isEqualTo(Manifest.of(papers));
+        assertThat(listed.sums()).hasSize(papers.size() - 1);
         assertThat(named).isEqualTo(papers.keySet());
-        assertThat(papers.keySet()).allMatch(name -> name.matches("[a-z0-9-]+\\.[a-z]+"));
+        assertThat(papers.keySet()).allMatch(name -> name.matches("[a-z0-9-]+\\.[a-z0-9]+"));
         for (var paper : papers.entrySet()) {
             if (paper.getKey().endsWith(".pdf")) {
                 try (PDDocument pdf = Loader.loadPDF(paper.getValue())) {

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import loopwright.workshop.drawing.Area;
 import loopwright.workshop.drawing.Dot;
+import loopwright.workshop.drawing.Layer;
 import loopwright.workshop.drawing.Mark;
 import loopwright.workshop.drawing.Paper;
 import loopwright.workshop.drawing.Sheet;
@@ -215,6 +216,30 @@ class SheetPdfTest {
             assertThat(document.getDocumentInformation().getCreationDate()).isNull();
             assertThat(new PDFTextStripper().getText(document)).contains("100.0 \u00b10.3", "\u00d8114.0");
         }
+    }
+
+    private static String printed(String words) throws IOException {
+        Mark.Text text = new Mark.Text(Layer.WORDS, new Dot(3000, 20_000), 250, Mark.Stand.STARTS, words);
+        Area page = new Area(0, 0, Paper.A4.widthHmm(), Paper.A4.heightHmm());
+        Sheet sheet = new Sheet(words, Paper.A4, List.of(new Sheet.Placed(List.of(text), page, 0, 0)));
+        try (PDDocument document = Loader.loadPDF(pdf(List.of(sheet)))) {
+            return new PDFTextStripper().getText(document);
+        }
+    }
+
+    @Test
+    void whatTheFontLacksIsAQuestionMarkAndIsTold() throws IOException {
+        String told = "A ? above may stand for a letter that this font lacks.";
+        assertThat(printed("a\u7d30\u3044b")).contains("a??b", told);
+        assertThat(printed("a\ud83e\uddcab")).contains("a?b", told);
+        assertThat(printed("a\ud83eb")).contains("a?b", told);
+        assertThat(printed("a\u0e01b\u0627c")).contains("a?b", told);
+        assertThat(printed("a\u20ddb")).contains("a?b", told);
+        assertThat(printed("caf\u00e9 \u0416 why?"))
+                .contains("caf\u00e9 \u0416 why?")
+                .doesNotContain(told);
+        assertThat(printed("e\u0301")).doesNotContain(told);
+        assertThat(printed("\u05d0\u05d1")).doesNotContain(told, "?");
     }
 
     @Test
