@@ -108,6 +108,29 @@ class BriefProblemsTest {
     }
 
     @Test
+    void aStartDayIsOfOurTime(@TempDir Path folder) {
+        for (String far : new String[] {"1999-12-31", "2200-01-01", "0206-03-02"}) {
+            assertThat(broken(
+                            folder.resolve(far),
+                            FILE,
+                            "chassis: [cube]",
+                            "chassis: [cube]\ncalendar: {start: \"" + far + "\"}"))
+                    .containsExactly(brief(
+                            "7:19",
+                            "calendar.start: found " + far
+                                    + ", allowed 2000-01-01 to 2199-12-31. Maybe the year is mistyped?"));
+        }
+        for (String near : new String[] {"2000-01-01", "2199-12-31"}) {
+            assertThat(broken(
+                            folder.resolve(near),
+                            FILE,
+                            "chassis: [cube]",
+                            "chassis: [cube]\ncalendar: {start: \"" + near + "\"}"))
+                    .isEmpty();
+        }
+    }
+
+    @Test
     void aCalendarHasDatesAndADayToWorkOn(@TempDir Path folder) {
         assertThat(broken(folder, FILE, "chassis: [cube]", "chassis: [cube]\ncalendar: {start: \"2026-02-30\"}"))
                 .containsExactly(brief(

@@ -1,11 +1,13 @@
 package loopwright.catalog.check;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import loopwright.catalog.brief.Brief;
 import loopwright.catalog.brief.Choice;
+import loopwright.catalog.brief.WorkCalendar;
 import loopwright.catalog.chassis.Chassis;
 import loopwright.catalog.part.Drive;
 import loopwright.catalog.part.Part;
@@ -17,6 +19,11 @@ import loopwright.catalog.read.Problems;
 
 /** A brief against the catalogue: ids are there, every role has a candidate, sockets go together. */
 public final class BriefCheck {
+
+    /** Start days that are believed: years beyond them are slips of the finger. */
+    private static final LocalDate EARLIEST = LocalDate.of(2000, 1, 1);
+
+    private static final LocalDate LATEST = LocalDate.of(2199, 12, 31);
 
     private final Item item;
     private final Map<String, Part> parts;
@@ -67,6 +74,11 @@ public final class BriefCheck {
         brief.loop()
                 .fittings()
                 .ifPresent(c -> reference(TubeFitting.class).checkAll("loop.fittings.any_of", c.anyOf()));
+        brief.calendar()
+                .flatMap(WorkCalendar::startDay)
+                .filter(day -> day.isBefore(EARLIEST) || day.isAfter(LATEST))
+                .ifPresent(day -> problems.add(item.problem(
+                        "calendar.start", day.toString(), EARLIEST + " to " + LATEST, "Maybe the year is mistyped?")));
         brief.look().ifPresent(new LookCheck(item, problems)::check);
         new FittingsTakeTube(item, parts, problems).check(brief);
         new RolesGoTogether(item, problems).check(role -> candidates(role, brief));

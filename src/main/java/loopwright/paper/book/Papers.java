@@ -39,8 +39,11 @@ public final class Papers {
         add(
                 "schedule.ics",
                 "The days, for a calendar",
-                text(out -> new IcsWriter(out)
-                        .write(key, papers.plan().schedule(), papers.plan().orders())));
+                text(out -> new IcsWriter(
+                                out,
+                                new IcsWriter.Job(
+                                        papers.inspection().fitCase().brief().id(), key))
+                        .write(papers.plan().schedule(), papers.plan().orders())));
         index(papers, origin);
     }
 
