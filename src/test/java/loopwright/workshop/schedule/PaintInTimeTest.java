@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -48,7 +49,7 @@ class PaintInTimeTest {
                     .result()
                     .unbeaten();
             // One build for each set of mods: paint asks for no more.
-            Set<Object> seen = new java.util.HashSet<>();
+            Set<Object> seen = new HashSet<>();
             for (Ranked ranked : builds) {
                 if (seen.add(ranked.build().mods())) {
                     Schedule schedule = Schedule.of(

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -136,7 +137,12 @@ class WorkPlannerTest {
     }
 
     /** An order that a rule forbids: with the rule there is no such plan, without it there is. */
-    private record Forbidden(WorkRule rule, WorkPlan plan, String first, String then, WorkRule... besides) {}
+    private record Forbidden(WorkRule rule, WorkPlan plan, String first, String then, List<WorkRule> besides) {
+
+        Forbidden(WorkRule rule, WorkPlan plan, String first, String then, WorkRule... besides) {
+            this(rule, plan, first, then, List.of(besides));
+        }
+    }
 
     private static List<Forbidden> forbidden() {
         WorkPlan front = plan(Set.of(), "front-open");
@@ -182,7 +188,7 @@ class WorkPlannerTest {
         for (Forbidden one : forbidden()) {
             String as = one.rule() + " " + one.first() + " " + one.then();
             Before order = new Before(one.first(), one.then(), 0, WorkRule.TAKE_OUT_FIRST);
-            WorkPlan alone = one.plan().keeping(b -> !List.of(one.besides()).contains(b.rule()));
+            WorkPlan alone = one.plan().keeping(b -> !one.besides().contains(b.rule()));
             assertThatThrownBy(() -> alone.with(order).network(t -> 0)).as(as).hasMessageContaining("circle");
             WorkPlan without = alone.keeping(b -> b.rule() != one.rule()).with(order);
             assertThat(without.network(t -> 0).jobs()).as(as).isNotEmpty();
@@ -220,7 +226,7 @@ class WorkPlannerTest {
             WorkPlan late = new WorkPlan(plan.tasks(), apart);
             List<String> found = broken(late);
             Handwork work = Handwork.of(late.network(t -> 0), CLOCK, 200);
-            long min = java.time.Duration.between(
+            long min = Duration.between(
                             CLOCK.end(work.timing().starts().get(late.indexOf("colour:insert-front"))
                                     + late.tasks()
                                             .get(late.indexOf("colour:insert-front"))
