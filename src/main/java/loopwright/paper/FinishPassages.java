@@ -99,16 +99,17 @@ public final class FinishPassages {
     private static void steps(PaintPlan plan, Cure cure, Passages out) {
         String parts = plan.parts().stream().map(PaintedPart::id).collect(Collectors.joining(", "));
         out.gap().say("order for " + surface(plan.parts().get(0)) + ": ", parts);
-        Columns steps = Columns.headed("step", "what", "coats", "then wait");
+        Columns steps = Columns.headed("step", "what", "coats", "between coats", "then wait");
         int number = 0;
         for (Step step : plan.system().steps()) {
             number++;
-            steps.row(String.valueOf(number), step.what(), coats(step), pauses(step));
+            steps.row(String.valueOf(number), step.what(), coats(step), flash(step), pauses(step));
         }
         out.table(steps)
                 .say(
                         "",
-                        "Waits between: " + hours(plan.waitLowMin()) + " to " + hours(plan.waitHighMin()) + " h; then "
+                        "Flashes and waits: " + hours(plan.waitLowMin()) + " to " + hours(plan.waitHighMin())
+                                + " h; then "
                                 + number(cure.assembleH()) + " h before assembly, " + number(cure.fullH())
                                 + " h until fully hard.");
     }
@@ -119,10 +120,12 @@ public final class FinishPassages {
                 .orElse("");
     }
 
+    private static String flash(Step step) {
+        return step.flash().map(FinishPassages::pause).orElse("");
+    }
+
     private static String pauses(Step step) {
-        return step.pause()
-                .map(p -> pause(p) + (step.coats().isPresent() ? " after each" : ""))
-                .orElse("");
+        return step.pause().map(FinishPassages::pause).orElse("");
     }
 
     private static String pause(Minutes pause) {
@@ -140,8 +143,11 @@ public final class FinishPassages {
         Climate air = finish.practice().climate();
         out.say(
                 "",
-                "Next coat within " + number(cure.recoatWithinH()) + " h or after " + number(cure.recoatAfterH())
-                        + " h: between, solvent lifts the film of many cans. Air " + number(air.leastC()) + " to "
+                "Recoat window: a coat over one that is not sanded, of the same product or clear over colour, goes on"
+                        + " within " + number(cure.recoatWithinH()) + " h, or only after " + number(cure.recoatAfterH())
+                        + " h: between, solvent lifts the film of many cans. The schedule sprays such coats in one go. What"
+                        + " has dried and is sanded, like filler before colour, has no window. Air "
+                        + number(air.leastC()) + " to "
                         + number(air.mostC()) + " C, humidity under " + number(air.humidityMaxPercent())
                         + " %, the part " + number(air.overDewPointK())
                         + " K or more over the dew point. Common practice: the label rules.");

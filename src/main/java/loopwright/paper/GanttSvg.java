@@ -4,13 +4,15 @@ import java.io.PrintWriter;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import loopwright.catalog.standard.WorkStage;
+import loopwright.workshop.schedule.Clock;
 import loopwright.workshop.schedule.Schedule;
 
 /**
- * A schedule as a picture: a line a task, days from left to right, waits thin, what the end hangs on dark.
+ * A schedule as a picture: a line a task, days from left to right, days without work shaded, waits thin, what the end hangs on
+ * dark. A long name takes more lines; none is cut.
  *
  * <p>Units of the picture: a day is {@value #DAY} wide. It needs no style of the page it is put in, and no colour to be read.
  */
@@ -18,8 +20,15 @@ public final class GanttSvg {
 
     private static final int DAY = 26;
     private static final int LINE = 18;
+
+    /** From one line of a name to the next. */
+    private static final int WRAPPED = 13;
+
     private static final int NAMES = 330;
     private static final int TOP = 40;
+
+    /** Characters of a bold name that fit beside the days. */
+    private static final int FITS = 50;
 
     /** Width of a date. */
     private static final int DATE = 70;
@@ -41,21 +50,38 @@ public final class GanttSvg {
                         .toDays()
                 + 1;
         long width = NAMES + days * DAY + 10;
-        List<Schedule.Row> rows = schedule.rows();
-        int height = TOP + rows.size() * LINE + 10;
+        int height = TOP + 10;
+        for (Schedule.Row row : schedule.rows()) {
+            height += tall(row);
+        }
         out.println("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 " + width + " " + height
                 + "\" font-family=\"sans-serif\" font-size=\"11\" role=\"img\">");
         out.println("<title>"
                 + xml("Schedule from " + schedule.start() + " to "
                         + schedule.finish().at().toLocalDate()) + "</title>");
+        for (long day = 0; day < days; day++) {
+            shade(out, day, height);
+        }
         for (long day = 0; day <= days; day++) {
             grid(out, day, days, height);
         }
-        for (int i = 0; i < rows.size(); i++) {
-            row(out, rows.get(i), TOP + i * LINE);
+        int y = TOP;
+        for (Schedule.Row row : schedule.rows()) {
+            row(out, row, y);
+            y += tall(row);
         }
         out.println("</svg>");
         out.flush();
+    }
+
+    private static int tall(Schedule.Row row) {
+        return LINE + (wrapped(row.task().title()).size() - 1) * WRAPPED;
+    }
+
+    private void shade(PrintWriter out, long day, int height) {
+        if (!schedule.calendar().isWorkingDay(schedule.start().plusDays(day))) {
+            rectangle(out, (double) NAMES + day * DAY, TOP - 6, DAY, height - TOP, "#e6e6e6", "none", "no work");
+        }
     }
 
     private void grid(PrintWriter out, long day, long days, int height) {
@@ -71,44 +97,63 @@ public final class GanttSvg {
     }
 
     private void row(PrintWriter out, Schedule.Row row, int y) {
-        text(out, 4, y + 12, row.task().title(), row.critical() ? "bold" : "normal");
-        double from = x(row.begin());
-        double wide = Math.max(2, x(row.end()) - from);
-        boolean cure = row.task().stage() == WorkStage.CURE;
-        if (cure) {
-            double until = x(untilAssembly(row));
-            line(out, from, y + 8, until, y + 8, "#555", 3);
-        } else {
-            out.println(String.format(
-                    Locale.ROOT,
-                    "<rect x=\"%.1f\" y=\"%d\" width=\"%.1f\" height=\"11\" fill=\"%s\" stroke=\"#222\"><title>%s</title></rect>",
+        List<String> name = wrapped(row.task().title());
+        for (int i = 0; i < name.size(); i++) {
+            text(out, 4, y + 12 + i * WRAPPED, name.get(i), row.critical() ? "bold" : "normal");
+        }
+        int restMin = row.task().taken().restMin();
+        if (restMin > 0) {
+            LocalDateTime until = row.end().plusMinutes(restMin);
+            LocalDateTime drawn = until.isBefore(schedule.finish().at())
+                    ? until
+                    : schedule.finish().at();
+            line(out, x(row.end()), y + 8, x(drawn), y + 8, "#555", 3);
+        }
+        for (Clock.Piece piece : row.pieces()) {
+            double from = x(piece.begin());
+            rectangle(
+                    out,
                     from,
                     y + 3,
-                    wide,
+                    Math.max(2, x(piece.end()) - from),
+                    11,
                     row.critical() ? "#222" : "#bbb",
-                    xml(row.task().title() + ", " + row.task().handsMin() + " min, from " + row.begin())));
+                    "#222",
+                    row.task().title() + ", " + row.task().busyMin() + " min, from " + piece.begin());
         }
     }
 
-    /** How long a cure may take: to the first task after it. */
-    private LocalDateTime untilAssembly(Schedule.Row cure) {
-        String next = schedule.plan().before().stream()
-                .filter(b -> b.first().equals(cure.task().id()))
-                .map(b -> b.then())
-                .findFirst()
-                .orElse(cure.task().id());
-        int waitMin = schedule.plan().before().stream()
-                .filter(b -> b.first().equals(cure.task().id()))
-                .mapToInt(b -> b.waitMin())
-                .max()
-                .orElse(0);
-        LocalDateTime hard = cure.end().plusMinutes(waitMin);
-        LocalDateTime begins = schedule.find(next).map(Schedule.Row::begin).orElse(hard);
-        return hard.isBefore(begins) ? hard : begins;
+    /** A name in lines that fit. */
+    static List<String> wrapped(String name) {
+        List<String> out = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : name.split(" ")) {
+            if (!line.isEmpty() && line.length() + 1 + word.length() > FITS) {
+                out.add(line.toString());
+                line.setLength(0);
+            }
+            line.append(line.isEmpty() ? "" : " ").append(word);
+        }
+        out.add(line.toString());
+        return List.copyOf(out);
     }
 
     private double x(LocalDateTime at) {
         return NAMES + Duration.between(schedule.start().atStartOfDay(), at).toMinutes() / MIN_PER_DAY * DAY;
+    }
+
+    private static void rectangle(
+            PrintWriter out, double x, double y, double wide, double high, String fill, String edge, String says) {
+        out.println(String.format(
+                Locale.ROOT,
+                "<rect x=\"%.1f\" y=\"%.0f\" width=\"%.1f\" height=\"%.0f\" fill=\"%s\" stroke=\"%s\"><title>%s</title></rect>",
+                x,
+                y,
+                wide,
+                high,
+                fill,
+                edge,
+                xml(says)));
     }
 
     private static void line(PrintWriter out, double x1, double y1, double x2, double y2, String colour, int width) {
@@ -125,12 +170,7 @@ public final class GanttSvg {
 
     private static void text(PrintWriter out, double x, double y, String text, String weight) {
         out.println(String.format(
-                Locale.ROOT,
-                "<text x=\"%.1f\" y=\"%.1f\" font-weight=\"%s\">%s</text>",
-                x,
-                y,
-                weight,
-                xml(text.length() > 56 ? text.substring(0, 54) + ".." : text)));
+                Locale.ROOT, "<text x=\"%.1f\" y=\"%.1f\" font-weight=\"%s\">%s</text>", x, y, weight, xml(text)));
     }
 
     private static String xml(String text) {

@@ -144,6 +144,30 @@ class WorkshopProblemsTest {
     }
 
     @Test
+    void aFlashIsShorterThanTheRecoatWindow(@TempDir Path folder) {
+        assertThat(broken(folder, PRACTICE, "flash: {low_min: 5, high_min: 15}", "flash: {low_min: 5, high_min: 61}"))
+                .singleElement()
+                .asString()
+                .contains(
+                        "finishing.systems[0].steps[0].flash.high_min: found 61, allowed at most cure.recoat_within_h,"
+                                + " 1.0 h");
+        assertThat(broken(
+                        folder.resolve("other"),
+                        PRACTICE,
+                        "flash: {low_min: 5, high_min: 15}",
+                        "flash: {low_min: 5, high_min: 60}"))
+                .isEmpty();
+        assertThat(broken(
+                        folder.resolve("third"),
+                        PRACTICE,
+                        "{what: Strip}",
+                        "{what: Strip, flash: {low_min: 5, high_min: 9}}"))
+                .singleElement()
+                .asString()
+                .contains("allowed a flash only where a product is sprayed");
+    }
+
+    @Test
     void aThreadHasItsRow(@TempDir Path folder) {
         assertThat(broken(folder, "catalogs/covers.yaml", "thread: m3", "thread: m4"))
                 .singleElement()

@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
@@ -47,7 +48,10 @@ class IcsWriterTest {
 
     private static String ics() {
         StringWriter out = new StringWriter();
-        new IcsWriter(new PrintWriter(out)).write(BUILD.build().key(), SCHEDULE, ORDERS);
+        new IcsWriter(
+                        new PrintWriter(out),
+                        new IcsWriter.Job("slim-desk", BUILD.build().key()))
+                .write(SCHEDULE, ORDERS);
         return out.toString();
     }
 
@@ -64,11 +68,34 @@ class IcsWriterTest {
             assertThat(event.getDateEnd().getValue())
                     .isAfter(event.getDateStart().getValue());
         }
-        assertThat(calendar.getEvents())
-                .hasSize(ORDERS.lines().size()
-                        + (int) SCHEDULE.rows().stream()
-                                .filter(r -> r.task().handsMin() > 0)
-                                .count());
+        int pieces = SCHEDULE.rows().stream().mapToInt(r -> r.pieces().size()).sum();
+        int waits = (int) SCHEDULE.rows().stream()
+                .filter(r -> r.task().taken().restMin() > 0)
+                .count();
+        assertThat(calendar.getEvents()).hasSize(ORDERS.lines().size() + pieces + waits);
+        assertThat(pieces).as("a task goes on the next morning").isGreaterThan((int)
+                SCHEDULE.rows().stream().filter(r -> !r.pieces().isEmpty()).count());
+    }
+
+    /** Work keeps somebody busy within a day; waits and order days do not: RFC 5545 section 3.8.2.7. */
+    @Test
+    void workIsOpaqueAndOfOneDayWaitsAreTransparent() {
+        int waits = 0;
+        for (VEvent event : Biweekly.parse(ics()).first().getEvents()) {
+            String summary = event.getSummary().getValue();
+            assertThat(summary).startsWith("slim-desk " + BUILD.build().key() + ": ");
+            boolean wait = summary.contains(": wait: ");
+            boolean order = summary.contains(": order ");
+            assertThat(event.getTransparency().isTransparent()).as(summary).isEqualTo(wait || order);
+            waits += wait ? 1 : 0;
+            if (!wait && !order) {
+                assertThat(event.getDateStart().getValue().getRawComponents().getDate())
+                        .as(summary)
+                        .isEqualTo(
+                                event.getDateEnd().getValue().getRawComponents().getDate());
+            }
+        }
+        assertThat(waits).isGreaterThanOrEqualTo(3);
     }
 
     @Test
@@ -112,7 +139,10 @@ class IcsWriterTest {
                 .isEqualTo(
                         loopwright.rank.Bill.of(BUILD.fitCase(), BUILD.build()).boughtCents());
         for (OrderList.Line line : ORDERS.lines()) {
-            assertThat(line.orderBy()).isEqualTo(line.need().minusDays(line.leadDays() + 5L));
+            assertThat(line.orderBy()).isBeforeOrEqualTo(line.need().minusDays(line.leadDays() + 6L));
+            assertThat(List.of(line.orderBy(), line.latest()))
+                    .as(line.part().id())
+                    .allMatch(d -> d.getDayOfWeek().getValue() <= 5);
         }
         Assembly assembly = Assembly.of(BUILD);
         assertThat(assembly.deadlock()).isEmpty();

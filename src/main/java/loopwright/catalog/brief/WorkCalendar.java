@@ -71,4 +71,22 @@ public record WorkCalendar(Optional<String> start, List<DayOfWeek> daysOff, List
         List<DayOfWeek> off = daysOff.isEmpty() ? WEEKEND : daysOff;
         return !off.contains(day.getDayOfWeek()) && !holidays.contains(day.toString());
     }
+
+    /** The working day on a day, or the next one before it. */
+    public LocalDate onOrBefore(LocalDate day) {
+        LocalDate at = day;
+        while (!isWorkingDay(at)) {
+            at = at.minusDays(1);
+        }
+        return at;
+    }
+
+    /** The working day on a day, or the next one after it. */
+    public LocalDate onOrAfter(LocalDate day) {
+        LocalDate at = day;
+        while (!isWorkingDay(at)) {
+            at = at.plusDays(1);
+        }
+        return at;
+    }
 }

@@ -1,5 +1,6 @@
 package loopwright.catalog.check;
 
+import java.util.List;
 import loopwright.catalog.read.ChoiceName;
 import loopwright.catalog.read.Problems;
 import loopwright.catalog.standard.Finishing;
@@ -8,6 +9,8 @@ import loopwright.catalog.standard.Practice;
 
 /** The practice has one paint system for each surface, each with colour, and its bands and windows run forwards. */
 final class PaintSystemsAreWhole implements Check {
+
+    private static final double MIN_PER_H = 60;
 
     @Override
     public void run(Items items, Problems problems) {
@@ -36,7 +39,27 @@ final class PaintSystemsAreWhole implements Check {
                             .problem("finishing.systems[" + i + "].steps", "no step with colour", "at least one", ""));
                 }
             }
+            flashes(practice, finishing, problems);
             rises(practice, finishing, problems);
+        }
+    }
+
+    /** A flash that outlasts the recoat window would lead every next coat into the time in which solvent lifts the film. */
+    private static void flashes(Items.Placed<Practice> practice, Finishing finishing, Problems problems) {
+        for (int i = 0; i < finishing.systems().size(); i++) {
+            List<Finishing.Step> steps = finishing.systems().get(i).steps();
+            for (int k = 0; k < steps.size(); k++) {
+                int most = steps.get(k).flash().map(Finishing.Minutes::highMin).orElse(0);
+                double withinH = finishing.cure().recoatWithinH();
+                if (most > withinH * MIN_PER_H) {
+                    problems.add(practice.item()
+                            .problem(
+                                    "finishing.systems[" + i + "].steps[" + k + "].flash.high_min",
+                                    String.valueOf(most),
+                                    "at most cure.recoat_within_h, " + withinH + " h",
+                                    ""));
+                }
+            }
         }
     }
 

@@ -78,12 +78,22 @@ public record Finishing(Film film, Can can, List<PaintSystem> systems, Cure cure
      * One step.
      *
      * @param product what is sprayed, where something is
+     * @param flash from one of its coats to the next coat, of the same product or of one sprayed over it unsanded
+     * @param pause after the step, before what comes next
      */
-    public record Step(String what, Optional<Product> product, Optional<Coats> coats, Optional<Minutes> pause) {
-        /** Refuses coats of nothing, and a product in no coats. */
+    public record Step(
+            String what,
+            Optional<Product> product,
+            Optional<Coats> coats,
+            Optional<Minutes> flash,
+            Optional<Minutes> pause) {
+        /** Refuses coats of nothing, a product in no coats, and a flash of nothing. */
         public Step {
             if (product.isPresent() != coats.isPresent()) {
                 throw new IllegalArgumentException("product and coats together, or neither");
+            }
+            if (product.isEmpty() && flash.isPresent()) {
+                throw new IllegalArgumentException("a flash only where a product is sprayed");
             }
         }
     }
@@ -121,7 +131,7 @@ public record Finishing(Film film, Can can, List<PaintSystem> systems, Cure cure
         }
     }
 
-    /** A pause: after each coat, or after the step where it has none. */
+    /** A flash or a pause. */
     public record Minutes(
             @Limits(min = 0, max = 20_000) int lowMin,
             @Limits(min = 0, max = 20_000) int highMin) {
@@ -134,10 +144,10 @@ public record Finishing(Film film, Can can, List<PaintSystem> systems, Cure cure
     }
 
     /**
-     * When it is dry, hours after the last coat; and the window between coats of many cans.
+     * When it is dry, hours after the last coat; and the window between coats that are not sanded between, of many cans.
      *
      * @param recoatWithinH the next coat at the latest
-     * @param recoatAfterH or not before: between the two the solvent lifts the film
+     * @param recoatAfterH or not before: between the two the solvent lifts the film; a sanded film has no window
      * @param assembleH until parts may be put together
      * @param fullH until it is as hard as it gets
      */

@@ -16,6 +16,8 @@ public enum WorkStage {
     DEBURR,
     /** Put everything in again, with screws of their final length; then take it out again. */
     SECOND_DRY_FIT,
+    /** Spray a test piece with the same coats, as a trial of how they hold. */
+    TEST_PIECE,
     /** Wash, degrease, key, mask. */
     PREP,
     /** Primer. */

@@ -59,21 +59,13 @@ public record Workshop(
             WorkStage stage, @Limits(min = 0, max = 100) int sharePercent) {}
 
     /**
-     * Least waits after a stage, through nights and days off.
+     * Least waits after a stage, through nights and days off; those of paint stand with the paint ({@link Finishing}).
      *
-     * @param degreaseMin from wiping a part to its first coat
-     * @param sandH from primer to sanding it
-     * @param flashMin from one kind of coat to the next
-     * @param cureH from the last coat to bolting the part in, where a mod does not say
      * @param airTestMin with the pump's air held
      * @param leakWatchH with the pump alone running
      * @param burnInH at full load
      */
     public record Waits(
-            @Limits(min = 0, max = 600) int degreaseMin,
-            @Limits(min = 0, max = 200) int sandH,
-            @Limits(min = 0, max = 600) int flashMin,
-            @Limits(min = 0, max = 400) int cureH,
             @Limits(min = 0, max = 600) int airTestMin,
             @Limits(min = 0, max = 200) int leakWatchH,
             @Limits(min = 0, max = 200) int burnInH) {}

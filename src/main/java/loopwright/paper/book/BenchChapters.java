@@ -12,6 +12,7 @@ import loopwright.paper.FastenLines;
 import loopwright.paper.FinishPassages;
 import loopwright.paper.GanttSvg;
 import loopwright.paper.InspectSections;
+import loopwright.paper.ScheduleWords;
 import loopwright.workshop.drawing.Leaf;
 import loopwright.workshop.schedule.Schedule;
 import loopwright.workshop.schedule.StageWords;
@@ -144,20 +145,22 @@ final class BenchChapters {
         try (PrintWriter out = new PrintWriter(svg)) {
             new GanttSvg(schedule).write(out);
         }
-        html.figure(svg.toString(), "One pair of hands; waits thin; dark: what the end hangs on.");
-        Rows rows = Rows.headed("task", "begins", "ends", "hands, min", "spare, min", "hangs");
+        html.figure(
+                svg.toString(),
+                "One pair of hands; waits thin; dark: what the end hangs on; shaded: days without work.");
+        html.list(ScheduleWords.TASKS);
+        Rows rows = Rows.headed("task", "begins", "ends", "hands, min", "spare, min", "");
         for (Schedule.Row row : schedule.rows()) {
             rows.row(
                     row.task().title(),
                     minute(row.begin().toString()),
                     minute(row.end().toString()),
-                    String.valueOf(row.task().handsMin()),
+                    String.valueOf(row.task().busyMin()),
                     String.valueOf(row.spareMin()),
-                    row.critical() ? "the end" : "");
+                    row.critical() ? "the end hangs on it" : "");
         }
         html.table(rows);
-        Rows parts =
-                Rows.headed("part", "comes", "needed", "order at the latest", "slack, days", "if a week late, done");
+        Rows parts = Rows.headed("part", "comes", "needed", "latest order", "slack, days", "if a week late, done");
         for (Schedule.Arrival arrival : schedule.arrivals()) {
             parts.row(
                     arrival.item().part().id(),
@@ -167,7 +170,7 @@ final class BenchChapters {
                     String.valueOf(arrival.slackDays()),
                     minute(arrival.ifAWeekLate().toString()));
         }
-        html.heading("Parts").table(parts);
+        html.heading("Parts").list(ScheduleWords.PARTS).table(parts);
         schedule.rows().stream()
                 .map(r -> StageWords.caution(r.task().stage()))
                 .filter(c -> !c.isBlank())

@@ -46,8 +46,11 @@ public final class Papers {
         add(
                 "schedule.ics",
                 "The days, for a calendar",
-                text(out -> new IcsWriter(out)
-                        .write(key, papers.plan().schedule(), papers.plan().orders())));
+                text(out -> new IcsWriter(
+                                out,
+                                new IcsWriter.Job(
+                                        papers.inspection().fitCase().brief().id(), key))
+                        .write(papers.plan().schedule(), papers.plan().orders())));
         titles.put(
                 Manifest.NAME,
                 "What the set consists of: sha256sum --check " + Manifest.NAME

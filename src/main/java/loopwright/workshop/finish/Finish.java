@@ -11,6 +11,7 @@ import loopwright.catalog.chassis.Mod;
 import loopwright.catalog.standard.Finishing;
 import loopwright.catalog.standard.Finishing.Surface;
 import loopwright.rank.Build;
+import loopwright.workshop.template.Templates;
 
 /**
  * Paint and colours of a build.
@@ -72,7 +73,7 @@ public record Finish(
     public static Finish of(Inspection in) {
         Build build = in.build();
         Finishing practice = in.fitCase().catalog().practice().finishing();
-        PaintedParts painted = PaintedParts.of(in.fitCase(), build.mods());
+        PaintedParts painted = PaintedParts.of(in.fitCase(), build.mods()).cutAs(Templates.of(in));
         List<Mod> done = build.mods().mods(in.fitCase().chassis());
         return new Finish(
                 painted,

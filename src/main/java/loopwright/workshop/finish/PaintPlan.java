@@ -2,10 +2,8 @@ package loopwright.workshop.finish;
 
 import java.util.List;
 import loopwright.catalog.standard.Finishing;
-import loopwright.catalog.standard.Finishing.Coats;
 import loopwright.catalog.standard.Finishing.Minutes;
 import loopwright.catalog.standard.Finishing.PaintSystem;
-import loopwright.catalog.standard.Finishing.Step;
 import loopwright.catalog.standard.Finishing.Surface;
 
 /**
@@ -31,13 +29,10 @@ public record PaintPlan(PaintSystem system, List<PaintedPart> parts, int waitLow
     }
 
     static PaintPlan of(PaintSystem system, List<PaintedPart> parts) {
-        int low = 0;
-        int high = 0;
-        for (Step step : system.steps()) {
-            int times = step.coats().map(Coats::planned).orElse(1);
-            low += times * step.pause().map(Minutes::lowMin).orElse(0);
-            high += times * step.pause().map(Minutes::highMin).orElse(0);
-        }
-        return new PaintPlan(system, parts, low, high);
+        return new PaintPlan(
+                system,
+                parts,
+                CoatPlan.of(system, Minutes::lowMin).waitMin(),
+                CoatPlan.of(system, Minutes::highMin).waitMin());
     }
 }

@@ -24,4 +24,9 @@ public record PaintedPart(
         /** Another part that a mod makes. */
         BODY
     }
+
+    /** The same with another area. */
+    PaintedPart withArea(long newHmm2) {
+        return new PaintedPart(id, title, kind, surface, newHmm2, mod, hasMinutes);
+    }
 }

@@ -17,6 +17,8 @@ import loopwright.catalog.standard.Finishing.Surface;
 import loopwright.fit.FitCase;
 import loopwright.fit.ModSet;
 import loopwright.workshop.finish.PaintedPart.Kind;
+import loopwright.workshop.template.InsertPanel;
+import loopwright.workshop.template.Templates;
 
 /**
  * What a mod set leaves to paint: for a mod with minutes of paint its insert, else the panels it works on, else the bodies it
@@ -48,7 +50,21 @@ public record PaintedParts(List<PaintedPart> all, List<String> asBought, int fac
                 : OptionalInt.empty();
     }
 
-    /** What a mod set leaves to paint. */
+    /** The same with each insert as large as it is cut, where its template has an outline. */
+    PaintedParts cutAs(Templates templates) {
+        List<PaintedPart> sized = all.stream()
+                .map(part -> templates.inserts().stream()
+                        .filter(i -> part.kind() == Kind.INSERT && i.id().equals(InsertPanel.idOf(part.mod())))
+                        .findFirst()
+                        .map(i -> part.withArea((long) FACES
+                                * i.outline().widthHmm()
+                                * i.outline().heightHmm()))
+                        .orElse(part))
+                .toList();
+        return new PaintedParts(sized, asBought, faceFilmHmm);
+    }
+
+    /** What a mod set leaves to paint; an insert counts as the flat of the panel that it goes into until it has an outline. */
     public static PaintedParts of(FitCase fitCase, ModSet mods) {
         Chassis chassis = fitCase.chassis();
         boolean asked = fitCase.brief()

@@ -23,9 +23,9 @@ public record OrderList(List<Line> lines, long totalCents) {
      * One order line.
      *
      * @param need the day on which the task that needs it begins
-     * @param orderBy need less lead time less the days kept in hand
+     * @param orderBy the working day at or before need less lead time, the days kept in hand and the day it comes on
      * @param late whether that day is before the schedule's first: then it is ordered at once, with less in hand
-     * @param latest the last day to order it so that the end stays, nothing kept in hand
+     * @param latest the last working day to order it so that the end stays, nothing kept in hand
      * @param measured whether every dimension of it is measured
      */
     public record Line(
@@ -69,7 +69,7 @@ public record OrderList(List<Line> lines, long totalCents) {
         for (Schedule.Arrival arrival : schedule.arrivals()) {
             Part part = arrival.item().part();
             LocalDate need = arrival.needed().toLocalDate();
-            LocalDate orderBy = need.minusDays((long) part.buy().leadDays() + bufferDays);
+            LocalDate orderBy = schedule.orderDay(need.minusDays(part.buy().leadDays() + bufferDays + 1L));
             lines.add(new Line(
                     part,
                     arrival.item().role(),

@@ -2,6 +2,8 @@ package loopwright.workshop.schedule;
 
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.Predicate;
 
 /**
@@ -86,9 +88,25 @@ public final class Clock {
         return step == 0 ? beginMin(0) : beginMin(step - 1) + STEP_MIN;
     }
 
-    /** The first step that begins on or after a day so many days after the first. */
+    /**
+     * The first step at which a part may be used that comes so many days after the first: parcels come during the day, so it
+     * is the next start of work after that day; with 0 days it is there already.
+     */
     public int arrival(int days) {
-        return firstAt(days * DAY_MIN);
+        return days == 0 ? 0 : firstAt((days + 1) * DAY_MIN);
+    }
+
+    /** Work of one day. */
+    public record Piece(LocalDateTime begin, LocalDateTime end) {}
+
+    /** Work from a step on, day by day. */
+    public List<Piece> pieces(int start, int steps) {
+        List<Piece> out = new ArrayList<>();
+        int until = start + steps;
+        for (int at = start; at < until; at = (at / daySteps + 1) * daySteps) {
+            out.add(new Piece(begin(at), end(Math.min(until, (at / daySteps + 1) * daySteps))));
+        }
+        return List.copyOf(out);
     }
 
     private int firstAt(int min) {

@@ -1,5 +1,6 @@
 package loopwright.workshop.schedule;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -11,16 +12,22 @@ import loopwright.catalog.chassis.Mod;
 import loopwright.catalog.chassis.ModSeat;
 import loopwright.catalog.chassis.Mount;
 import loopwright.catalog.chassis.RaisedCover;
+import loopwright.workshop.finish.PaintedPart;
 
 /**
  * A mod as work: what it is done on, whether it cuts, whether its panel comes off.
  *
  * @param parts ids of the panels it cuts or covers; where it names no mount, {@code piece:MOD}
+ * @param painted what it leaves to paint
  * @param late whether it is decided only after the build
  */
-record ModWork(Mod mod, Set<String> parts, boolean late) {
+record ModWork(Mod mod, Set<String> parts, List<PaintedPart> painted, boolean late) {
 
-    static ModWork of(Chassis chassis, Mod mod, boolean late) {
+    ModWork {
+        painted = List.copyOf(painted);
+    }
+
+    static ModWork of(Chassis chassis, Mod mod, List<PaintedPart> painted, boolean late) {
         Set<String> panels = new TreeSet<>();
         Mod.Effect effect = mod.effect();
         Stream.of(
@@ -32,7 +39,7 @@ record ModWork(Mod mod, Set<String> parts, boolean late) {
                         effect.inserts().stream().map(Mod.Insert::mount))
                 .flatMap(s -> s)
                 .forEach(mount -> panels.add(panel(chassis, mount)));
-        return new ModWork(mod, panels.isEmpty() ? Set.of("piece:" + mod.id()) : panels, late);
+        return new ModWork(mod, panels.isEmpty() ? Set.of("piece:" + mod.id()) : panels, painted, late);
     }
 
     private static String panel(Chassis chassis, String mount) {
@@ -66,7 +73,7 @@ record ModWork(Mod mod, Set<String> parts, boolean late) {
     }
 
     boolean paints() {
-        return mod.work().paintMin() > 0;
+        return mod.work().paintMin() > 0 || !painted.isEmpty();
     }
 
     /** A task at the case. */

@@ -12,8 +12,14 @@ public record Network(List<Job> jobs, List<Link> links) {
      * @param from number of the job that comes first
      * @param to number of the job that comes after
      * @param waitMin minutes between them, through nights and days off
+     * @param atOnce whether it also follows without any pause, on the same day
      */
-    public record Link(int from, int to, int waitMin) {}
+    public record Link(int from, int to, int waitMin, boolean atOnce) {
+        /** One that may follow at any time later. */
+        public Link(int from, int to, int waitMin) {
+            this(from, to, waitMin, false);
+        }
+    }
 
     /** Copies; refuses links that go round in a circle. */
     public Network {

@@ -2,10 +2,13 @@ package loopwright.workshop.schedule;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import loopwright.catalog.standard.Finishing.Surface;
+import loopwright.workshop.finish.PaintedPart;
 
 /**
  * Parts that are painted together, because one mod or several do something to the same panels.
@@ -40,12 +43,35 @@ record PaintGroup(List<ModWork> mods, Set<String> parts) {
         return out;
     }
 
+    private List<PaintedPart> painted() {
+        return mods.stream()
+                .flatMap(m -> m.painted().stream())
+                .sorted(Comparator.comparing(PaintedPart::id))
+                .toList();
+    }
+
+    /** What is really painted: an insert, a cover, a panel; the parts worked on where nothing is known of that. */
     String id() {
-        return parts.stream().map(p -> p.replaceFirst("^piece:", "")).collect(Collectors.joining("+"));
+        return painted().isEmpty()
+                ? parts.stream().map(p -> p.replaceFirst("^piece:", "")).collect(Collectors.joining("+"))
+                : painted().stream().map(PaintedPart::id).collect(Collectors.joining("+"));
     }
 
     String words() {
-        return parts.stream().map(ModWork::words).collect(Collectors.joining(", "));
+        return painted().isEmpty()
+                ? parts.stream().map(ModWork::words).collect(Collectors.joining(", "))
+                : painted().stream().map(PaintGroup::words).collect(Collectors.joining(", "));
+    }
+
+    private static String words(PaintedPart part) {
+        return part.kind() == PaintedPart.Kind.PANEL ? ModWork.words(part.id()) : part.title();
+    }
+
+    /** Metal where nothing is known. */
+    Set<Surface> surfaces() {
+        return painted().isEmpty()
+                ? Set.of(Surface.METAL)
+                : painted().stream().map(PaintedPart::surface).collect(Collectors.toSet());
     }
 
     int paintMin() {

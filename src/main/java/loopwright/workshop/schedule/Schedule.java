@@ -4,11 +4,9 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.stream.IntStream;
 import loopwright.answer.Inspection;
 import loopwright.catalog.brief.Brief;
@@ -20,23 +18,35 @@ import loopwright.rank.Bill;
 /**
  * When a build is done: every task, every part's arrival, what the end hangs on.
  *
- * @param start the day on which parts are ordered and work may begin
+ * @param start the day from which parts are ordered and work may begin
+ * @param calendar the days that are worked, and on which orders go out
  * @param plan tasks and what comes before what
  * @param rows the tasks in the order in which they begin
  * @param finish when it is done, and how sure that nothing is earlier
- * @param arrivals what is bought: when it comes, when it is needed, what happens if it is late
- * @param critical what the end hangs on, from the start to the end
+ * @param arrivals what is bought, in the order of the bill
  */
 public record Schedule(
-        LocalDate start,
-        WorkPlan plan,
-        List<Row> rows,
-        Finish finish,
-        List<Arrival> arrivals,
-        List<CriticalLink> critical) {
+        LocalDate start, WorkCalendar calendar, WorkPlan plan, List<Row> rows, Finish finish, List<Arrival> arrivals) {
 
-    /** A task with its time; {@code spareMin}: working minutes it could begin later if there were hands enough. */
-    public record Row(WorkTask task, LocalDateTime begin, LocalDateTime end, int spareMin, boolean critical) {}
+    private static final int MIN_PER_H = 60;
+
+    /**
+     * A task with its time.
+     *
+     * @param pieces the same, day by day; none where nobody works
+     * @param spareMin working minutes it could begin later with the same end, the order of the hands kept
+     */
+    public record Row(WorkTask task, LocalDateTime begin, LocalDateTime end, List<Clock.Piece> pieces, int spareMin) {
+        /** Copies. */
+        public Row {
+            pieces = List.copyOf(pieces);
+        }
+
+        /** Whether the end hangs on it. */
+        public boolean critical() {
+            return spareMin == 0;
+        }
+    }
 
     /**
      * The end.
@@ -45,7 +55,7 @@ public record Schedule(
      * @param proven whether no order of the tasks ends earlier; else {@code notBefore} is the bound
      * @param notBefore the moment before which no schedule of this kind ends
      * @param withHandsEnough the end if there were always hands enough
-     * @param handsMin hands-on minutes
+     * @param handsMin hands-on minutes, coats' flashes among them
      */
     public record Finish(
             LocalDateTime at, boolean proven, LocalDateTime notBefore, LocalDateTime withHandsEnough, int handsMin) {}
@@ -53,10 +63,10 @@ public record Schedule(
     /**
      * Something that is bought.
      *
-     * @param arrives if it is ordered on the first day
+     * @param arrives the day it comes, if it is ordered on the first working day; usable from the next start of work
      * @param needed when the task that needs it begins, and which that is
      * @param slackDays by which it may be late without a later end; at most {@link Lateness#MOST_DAYS}
-     * @param latestOrder the last day to order it without a later end, nothing kept in hand
+     * @param latestOrder the last working day to order it without a later end when the rest is planned anew
      * @param ifAWeekLate the end if it comes seven days late
      */
     public record Arrival(
@@ -68,26 +78,10 @@ public record Schedule(
             LocalDate latestOrder,
             LocalDateTime ifAWeekLate) {}
 
-    /** A task on the way to the end, and what it had to wait for. */
-    public record CriticalLink(String task, WaitedFor waitedFor, String what) {}
-
-    /** What a task had to wait for. */
-    public enum WaitedFor {
-        /** Nothing: it begins at once. */
-        START,
-        /** Another task, and its wait. */
-        TASK,
-        /** The one pair of hands. */
-        HANDS,
-        /** A part that comes. */
-        ARRIVAL
-    }
-
     /** Copies. */
     public Schedule {
         rows = List.copyOf(rows);
         arrivals = List.copyOf(arrivals);
-        critical = List.copyOf(critical);
     }
 
     /**
@@ -109,8 +103,54 @@ public record Schedule(
         Brief brief = fitCase.brief();
         Workshop practice = practice(fitCase);
         WorkPlan plan = WorkPlans.of(fitCase, inspection.build(), wish.late());
-        Clock clock = clock(brief, practice, wish.start());
-        return of(plan, items, clock, wish);
+        WorkCalendar calendar = brief.calendar().orElse(WorkCalendar.USUAL);
+        Clock clock = new Clock(wish.start(), calendar::isWorkingDay, practice.dayStartsH() * MIN_PER_H, dayMin(brief));
+        plan.fitsADay(clock);
+        Network network = plan.network(t -> 0);
+        Deliveries deliveries = new Deliveries(wish.start(), calendar, clock);
+        Network supplied = deliveries.needed(plan, network, items);
+        Handwork work = Handwork.of(supplied, clock, wish.nodes());
+        List<String> broken = new RuleCheck(
+                        clock, fitCase.catalog().practice().finishing().cure())
+                .broken(plan.tasks(), work.timing().starts());
+        if (!broken.isEmpty()) {
+            throw new IllegalStateException("a schedule that breaks the trade's rules: " + broken);
+        }
+        Lateness lateness = new Lateness(supplied, clock, work.timing().end(), wish.nodes());
+        return new Schedule(
+                wish.start(),
+                calendar,
+                plan,
+                rows(plan, clock, supplied, work.timing()),
+                finish(plan, clock, supplied, work),
+                deliveries.arrivals(plan, items, work.timing(), lateness));
+    }
+
+    private static Finish finish(WorkPlan plan, Clock clock, Network network, Handwork work) {
+        return new Finish(
+                clock.end(work.timing().end()),
+                work.proven(),
+                clock.end(work.proven() ? work.timing().end() : work.leastEnd()),
+                clock.end(CriticalPath.of(network, clock).end()),
+                plan.tasks().stream().mapToInt(WorkTask::busyMin).sum());
+    }
+
+    /** Minutes of a working day. */
+    static int dayMin(Brief brief) {
+        return BigDecimal.valueOf(brief.terms().workHPerDay())
+                .multiply(BigDecimal.valueOf(MIN_PER_H))
+                .setScale(0, RoundingMode.FLOOR)
+                .intValueExact();
+    }
+
+    /** The day on which an order goes out that has to be out by a day: a working day. */
+    public LocalDate orderDay(LocalDate by) {
+        return calendar.onOrBefore(by);
+    }
+
+    /** The day on which the first orders go out. */
+    public LocalDate firstOrderDay() {
+        return calendar.onOrAfter(start);
     }
 
     /** What practice.yaml says of the workshop. */
@@ -123,68 +163,11 @@ public record Schedule(
                                 + " and a quote are made of them."));
     }
 
-    private static Clock clock(Brief brief, Workshop practice, LocalDate start) {
-        WorkCalendar calendar = brief.calendar().orElse(WorkCalendar.USUAL);
-        int dayMin = BigDecimal.valueOf(brief.terms().workHPerDay())
-                .multiply(BigDecimal.valueOf(60))
-                .setScale(0, RoundingMode.FLOOR)
-                .intValueExact();
-        return new Clock(start, calendar::isWorkingDay, practice.dayStartsH() * 60, dayMin);
-    }
-
-    static Schedule of(WorkPlan plan, List<Bill.Bought> items, Clock clock, ScheduleWish wish) {
-        Map<String, Integer> leads = new TreeMap<>();
-        items.forEach(i -> leads.merge(neededBy(i), i.part().buy().leadDays(), Math::max));
-        Network network = plan.network(t -> clock.arrival(leads.getOrDefault(t.id(), 0)));
-        Handwork work = Handwork.of(network, clock, wish.nodes());
-        List<String> broken = RuleCheck.broken(plan.tasks(), work.timing().starts());
-        if (!broken.isEmpty()) {
-            throw new IllegalStateException("a schedule that breaks the trade's rules: " + broken);
-        }
-        List<CriticalLink> critical = Chain.of(network, clock, work.timing());
-        List<Row> rows = rows(plan, clock, network, work.timing(), critical);
-        Lateness lateness = new Lateness(network, clock, work.timing().end(), wish.nodes());
-        List<Arrival> arrivals = new ArrayList<>();
-        for (Bill.Bought item : items) {
-            int task = plan.indexOf(neededBy(item));
-            int lead = item.part().buy().leadDays();
-            int slack = lateness.slackDays(task, lead);
-            arrivals.add(new Arrival(
-                    item,
-                    wish.start().plusDays(lead),
-                    clock.begin(work.timing().starts().get(task)),
-                    neededBy(item),
-                    slack,
-                    wish.start().plusDays(slack),
-                    clock.end(lateness.end(task, lead + 7))));
-        }
-        CriticalPath path = CriticalPath.of(network, clock);
-        Finish finish = new Finish(
-                clock.end(work.timing().end()),
-                work.proven(),
-                clock.end(work.proven() ? work.timing().end() : work.leastEnd()),
-                clock.end(path.end()),
-                plan.handsMin());
-        return new Schedule(wish.start(), plan, rows, finish, arrivals, critical);
-    }
-
-    /** The first task that something bought is needed for: the real parts for the dry fit, what is wet later. */
-    static String neededBy(Bill.Bought item) {
-        return switch (item.role()) {
-            case "case" -> "strip";
-            case "tube", "fittings" -> "plumb";
-            case "coolant" -> "fill";
-            default -> "dry-fit";
-        };
-    }
-
-    private static List<Row> rows(
-            WorkPlan plan, Clock clock, Network network, Timing timing, List<CriticalLink> critical) {
-        List<Integer> latest = CriticalPath.latestFor(network, clock, timing.end());
+    private static List<Row> rows(WorkPlan plan, Clock clock, Network network, Timing timing) {
+        List<Integer> spare = Spare.of(network, clock, timing);
         return IntStream.range(0, plan.tasks().size())
                 .boxed()
-                .sorted((i, j) ->
-                        Integer.compare(timing.starts().get(i), timing.starts().get(j)))
+                .sorted(Comparator.comparing(timing.starts()::get))
                 .map(i -> {
                     WorkTask task = plan.tasks().get(i);
                     int start = timing.starts().get(i);
@@ -193,8 +176,8 @@ public record Schedule(
                             task,
                             task.steps() == 0 ? end : clock.begin(start),
                             end,
-                            (latest.get(i) - start) * Clock.STEP_MIN,
-                            critical.stream().anyMatch(c -> c.task().equals(task.id())));
+                            clock.pieces(start, task.steps()),
+                            spare.get(i) * Clock.STEP_MIN);
                 })
                 .toList();
     }

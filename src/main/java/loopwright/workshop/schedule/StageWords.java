@@ -17,6 +17,7 @@ public final class StageWords {
             case CUT -> "cut and drill";
             case DEBURR -> "deburr";
             case SECOND_DRY_FIT -> "second dry fit, screws of final length, then out again";
+            case TEST_PIECE -> "test piece, the same coats";
             case PREP -> "degrease, key, mask";
             case PRIME -> "prime";
             case COLOUR -> "colour";
@@ -33,13 +34,27 @@ public final class StageWords {
         };
     }
 
+    /** What goes on while a stage rests, in words. */
+    public static String rest(WorkStage stage) {
+        return switch (stage) {
+            case TEST_PIECE -> "test piece hardens, then the tape test";
+            case PREP -> "solvent dries off";
+            case PRIME -> "primer dries before it is flatted";
+            case CURE -> "paint hardens";
+            case AIR_TEST -> "the loop holds air";
+            case LEAK_WATCH -> "leak watch, pump running";
+            case BURN_IN -> "burn-in runs";
+            default -> "it sets";
+        };
+    }
+
     /** The usual caution; empty where none is usual. It never replaces local codes, makers' sheets, licensed practice. */
     public static String caution(WorkStage stage) {
         return switch (stage) {
             case CUT, MARK, DEBURR ->
                 "Goggles and face shield, cut-resistant gloves but none near rotating tools, ears, sparks"
                         + " away from solvents; no supply in the case. Local codes and the tool maker's sheet rule.";
-            case PREP, PRIME, COLOUR, CLEAR ->
+            case TEST_PIECE, PREP, PRIME, COLOUR, CLEAR ->
                 "Solvent and spray: fresh air, the mask the can's sheet asks for; filter masks do"
                         + " not stop isocyanate: single-component paint or a licensed paint shop. No flame, no sparks.";
             case ASSEMBLE ->

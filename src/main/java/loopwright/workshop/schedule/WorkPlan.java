@@ -43,7 +43,18 @@ public record WorkPlan(List<WorkTask> tasks, List<Before> before) {
         return new WorkPlan(tasks, all);
     }
 
-    /** All hands-on minutes. */
+    /** Refuses coats that no day has room for: a night would fall into their recoat window. */
+    void fitsADay(Clock clock) {
+        for (WorkTask task : tasks) {
+            if (!task.taken().coats().isEmpty() && task.steps() > clock.daySteps()) {
+                throw new IllegalArgumentException("terms.work_h_per_day: found " + clock.daySteps() * Clock.STEP_MIN
+                        + " min, allowed at least the " + task.busyMin() + " min of \"" + task.title()
+                        + "\", whose coats go on in one go");
+            }
+        }
+    }
+
+    /** All hands-on minutes that the build's price counts. */
     public int handsMin() {
         return tasks.stream().mapToInt(WorkTask::handsMin).sum();
     }
@@ -58,7 +69,8 @@ public record WorkPlan(List<WorkTask> tasks, List<Before> before) {
                 .map(t -> new Job(t.id(), t.steps(), t.unbroken(), fromStep.applyAsInt(t)))
                 .toList();
         List<Network.Link> links = before.stream()
-                .map(b -> new Network.Link(indexOf(b.first()), indexOf(b.then()), b.waitMin()))
+                .map(b -> new Network.Link(
+                        indexOf(b.first()), indexOf(b.then()), b.waitMin(), b.rule() == WorkRule.COATS_AT_ONCE))
                 .toList();
         return new Network(jobs, links);
     }

@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import loopwright.catalog.chassis.Chassis;
-import loopwright.catalog.chassis.Mod;
+import loopwright.catalog.standard.Finishing;
 import loopwright.catalog.standard.WorkStage;
 import loopwright.catalog.standard.Workshop;
 import loopwright.workshop.schedule.WorkPlan.Before;
+import loopwright.workshop.schedule.WorkTask.Taken;
 
 /** Makes the tasks of a build: the stages of any build, what its mods take, what is painted. */
 final class WorkPlanner {
@@ -29,16 +29,9 @@ final class WorkPlanner {
         this.mods = mods;
     }
 
-    /**
-     * The plan.
-     *
-     * @param assemblyMin hands-on minutes of a build without any mod
-     * @param late ids of mods that are decided after the build; only windows in sides can be
-     */
-    static WorkPlan plan(Chassis chassis, List<Mod> mods, int assemblyMin, Workshop practice, Set<String> late) {
-        List<ModWork> work = mods.stream()
-                .map(m -> ModWork.of(chassis, m, late.contains(m.id())))
-                .toList();
+    /** The plan. */
+    static WorkPlan plan(Commission commission, Workshop practice, Finishing finishing) {
+        List<ModWork> work = commission.work();
         for (ModWork one : work) {
             if (one.late() && !one.loose()) {
                 throw new IllegalArgumentException("mod " + one.mod().id()
@@ -47,10 +40,9 @@ final class WorkPlanner {
             }
         }
         WorkPlanner planner = new WorkPlanner(practice, work);
-        planner.stages(assemblyMin);
+        planner.stages(commission.assemblyMin());
         work.forEach(planner::mod);
-        PaintGroup.of(work.stream().filter(m -> !m.late()).toList()).forEach(planner::paint);
-        PaintGroup.of(work.stream().filter(ModWork::late).toList()).forEach(planner::paint);
+        planner.paint(new PaintWork(practice, finishing, commission.dayMin()));
         return new WorkPlan(planner.tasks, planner.before);
     }
 
@@ -78,25 +70,22 @@ final class WorkPlanner {
                     id,
                     stage.getKey(),
                     StageWords.of(stage.getKey()),
-                    stage.getValue(),
+                    new Taken(stage.getValue(), List.of(), restAfter(stage.getKey())),
                     Set.of(),
                     Optional.empty(),
                     false));
             if (last != null) {
-                add(id(last), id, waitAfter(last), WorkRule.STAGES_FOLLOW);
+                add(id(last), id, restAfter(last), WorkRule.STAGES_FOLLOW);
             }
             last = stage.getKey();
         }
     }
 
-    private int waitAfter(WorkStage stage) {
+    private int restAfter(WorkStage stage) {
         return switch (stage) {
             case AIR_TEST -> practice.waits().airTestMin();
             case LEAK_WATCH -> practice.waits().leakWatchH() * MIN_PER_H;
             case BURN_IN -> practice.waits().burnInH() * MIN_PER_H;
-            case PREP -> practice.waits().degreaseMin();
-            case PRIME -> practice.waits().sandH() * MIN_PER_H;
-            case COLOUR -> practice.waits().flashMin();
             default -> 0;
         };
     }
@@ -131,7 +120,9 @@ final class WorkPlanner {
         String doing = mod.cuts()
                 ? StageWords.of(stage) + ": " + mod.mod().title()
                 : mod.mod().title();
-        tasks.add(new WorkTask(mod.task(word), stage, doing, minutes, mod.parts(), mod.modId(), mod.loose()));
+        boolean sets = mod.task(word).equals(mod.lastTask()) && !mod.paints();
+        Taken taken = new Taken(minutes, List.of(), sets ? waitMin(mod) : 0);
+        tasks.add(new WorkTask(mod.task(word), stage, doing, taken, mod.parts(), mod.modId(), mod.loose()));
     }
 
     private void inTime(ModWork mod) {
@@ -160,25 +151,22 @@ final class WorkPlanner {
         return mod.mod().work().waitDays() * MIN_PER_DAY;
     }
 
-    private void paint(PaintGroup group) {
-        Map<WorkStage, Integer> minutes = Minutes.divided(group.paintMin(), practice.paint());
-        String last = "";
-        WorkStage lastStage = WorkStage.PREP;
-        for (Map.Entry<WorkStage, Integer> stage : minutes.entrySet()) {
-            String id = id(stage.getKey()) + ":" + group.id();
-            paintTask(group, id, stage.getKey(), stage.getValue());
-            if (!last.isEmpty()) {
-                add(last, id, waitAfter(lastStage), WorkRule.STAGES_FOLLOW);
+    private void paint(PaintWork paint) {
+        for (boolean late : new boolean[] {false, true}) {
+            List<PaintGroup> groups =
+                    PaintGroup.of(mods.stream().filter(m -> m.late() == late).toList());
+            paint.paint(groups, late);
+            groups.forEach(this::paintAfter);
+            if (late && !groups.isEmpty()) {
+                add("burn-in", PaintWork.testId(true), 0, WorkRule.DECIDED_LATE);
             }
-            last = id;
-            lastStage = stage.getKey();
         }
-        String cure = "cure:" + group.id();
-        paintTask(group, cure, WorkStage.CURE, 0);
-        add(last, cure, 0, WorkRule.STAGES_FOLLOW);
-        int cureMin = Math.max(group.waitDays() * MIN_PER_DAY, practice.waits().cureH() * MIN_PER_H);
-        add(cure, group.late() ? "handover" : "assemble", cureMin, WorkRule.PAINT_HARD_BEFORE_ASSEMBLY);
-        String prep = "prep:" + group.id();
+        tasks.addAll(paint.tasks());
+        before.addAll(paint.before());
+    }
+
+    private void paintAfter(PaintGroup group) {
+        String prep = PaintWork.prep(group);
         for (ModWork mod : mods) {
             boolean own = !Collections.disjoint(mod.parts(), group.parts());
             if (own && mod.late() == group.late()) {
@@ -188,10 +176,5 @@ final class WorkPlanner {
         if (!group.late()) {
             add(fitted(), prep, 0, WorkRule.DRY_FIT_BEFORE_PAINT);
         }
-    }
-
-    private void paintTask(PaintGroup group, String id, WorkStage stage, int minutes) {
-        String title = StageWords.of(stage) + ": " + group.words();
-        tasks.add(new WorkTask(id, stage, title, minutes, group.parts(), Optional.empty(), group.loose()));
     }
 }

@@ -1,8 +1,10 @@
 package loopwright.workshop.schedule;
 
 import java.util.Set;
+import loopwright.catalog.chassis.Chassis;
 import loopwright.fit.FitCase;
 import loopwright.rank.Build;
+import loopwright.workshop.finish.PaintedParts;
 
 /** The tasks of a build. */
 public final class WorkPlans {
@@ -16,11 +18,17 @@ public final class WorkPlans {
      * @throws IllegalArgumentException if practice.yaml says nothing of the workshop, or a mod cannot be decided late
      */
     public static WorkPlan of(FitCase fitCase, Build build, Set<String> late) {
-        return WorkPlanner.plan(
-                fitCase.chassis(),
-                build.mods().mods(fitCase.chassis()),
+        Chassis chassis = fitCase.chassis();
+        Commission commission = new Commission(
+                chassis,
+                build.mods().mods(chassis),
+                PaintedParts.of(fitCase, build.mods()).all(),
                 fitCase.brief().terms().assemblyMin(),
-                Schedule.practice(fitCase),
+                Schedule.dayMin(fitCase.brief()),
                 late);
+        return WorkPlanner.plan(
+                commission,
+                Schedule.practice(fitCase),
+                fitCase.catalog().practice().finishing());
     }
 }

@@ -16,6 +16,10 @@ public enum WorkRule {
     CUT_BEFORE_OWN_PAINT("every cut before its own part's paint"),
     /** Nothing of the case is cut while electronics are in it. */
     NO_CUT_WITH_ELECTRONICS("no cut with electronics inside"),
+    /** A test piece with the same coats has held before anything is painted. */
+    TEST_PIECE_BEFORE_PAINT("the test piece holds before anything is painted"),
+    /** A coat over a coat that is not sanded goes on inside the recoat window or after the lock-out time. */
+    COATS_AT_ONCE("a coat inside the recoat window, or after the lock-out time"),
     /** Paint is hard before parts are bolted to it. */
     PAINT_HARD_BEFORE_ASSEMBLY("paint is hard before it is bolted to"),
     /** A mod decided after the build waits for the machine to run. */

@@ -34,6 +34,11 @@ public record InsertPanel(
         Joint up,
         PanelTemplate template) {
 
+    /** What the insert of a mod is called. */
+    public static String idOf(String mod) {
+        return "insert of " + mod;
+    }
+
     /** Every insert and pane that the mods need, in the order of the mods. */
     static List<InsertPanel> allOf(Setting setting, List<PanelTemplate> panels) {
         List<InsertPanel> out = new ArrayList<>();
@@ -133,7 +138,7 @@ public record InsertPanel(
         }
 
         private String id() {
-            return (mod.kind() == Mod.Kind.CUT_WINDOW ? "pane of " : "insert of ") + mod.id();
+            return mod.kind() == Mod.Kind.CUT_WINDOW ? "pane of " + mod.id() : idOf(mod.id());
         }
 
         private PanelView edged(Area outline) {

@@ -35,14 +35,24 @@ class CansTest {
                     List.of(
                             step(Product.METAL_PRIMER, 2),
                             step(Product.COLOUR, 3),
-                            new Step("look at it", Optional.empty(), Optional.empty(), Optional.empty()),
+                            new Step(
+                                    "look at it",
+                                    Optional.empty(),
+                                    Optional.empty(),
+                                    Optional.empty(),
+                                    Optional.empty()),
                             step(Product.CLEAR, 2)))),
             USUAL.cure(),
             USUAL.climate(),
             USUAL.colour());
 
     private static Step step(Product product, int coats) {
-        return new Step("spray", Optional.of(product), Optional.of(new Coats(coats, coats, coats)), Optional.empty());
+        return new Step(
+                "spray",
+                Optional.of(product),
+                Optional.of(new Coats(coats, coats, coats)),
+                Optional.empty(),
+                Optional.empty());
     }
 
     private static PaintedPart part(String id, long areaHmm2) {

@@ -53,9 +53,30 @@ class ClockTest {
         }
     }
 
+    /** Parcels come during the day: usable the next morning. */
     @Test
-    void partsComeInTheMorning() {
+    void whatComesIsUsedFromTheNextStartOfWork() {
+        assertThat(clock.begin(clock.arrival(1))).as("a Friday").isEqualTo(LocalDateTime.of(2026, 3, 10, 9, 0));
         assertThat(clock.begin(clock.arrival(2))).as("a Saturday").isEqualTo(LocalDateTime.of(2026, 3, 10, 9, 0));
-        assertThat(clock.arrival(0)).isZero();
+        assertThat(clock.begin(clock.arrival(5))).as("a Tuesday").isEqualTo(LocalDateTime.of(2026, 3, 11, 9, 0));
+        assertThat(clock.arrival(0)).as("it is there").isZero();
+    }
+
+    /** Twenty minutes before the end of Friday and as long on Tuesday. */
+    @Test
+    void workOverANightIsTwoPieces() {
+        assertThat(clock.pieces(140, 8))
+                .containsExactly(
+                        new Clock.Piece(LocalDateTime.of(2026, 3, 6, 14, 40), LocalDateTime.of(2026, 3, 6, 15, 0)),
+                        new Clock.Piece(LocalDateTime.of(2026, 3, 10, 9, 0), LocalDateTime.of(2026, 3, 10, 9, 20)));
+        assertThat(clock.pieces(72, 72)).hasSize(1);
+        assertThat(clock.pieces(72, 0)).isEmpty();
+    }
+
+    @Test
+    void ordersGoOutOnWorkingDays() {
+        assertThat(CALENDAR.onOrBefore(LocalDate.of(2026, 3, 9))).isEqualTo(LocalDate.of(2026, 3, 6));
+        assertThat(CALENDAR.onOrAfter(LocalDate.of(2026, 3, 7))).isEqualTo(LocalDate.of(2026, 3, 10));
+        assertThat(CALENDAR.onOrBefore(LocalDate.of(2026, 3, 6))).isEqualTo(LocalDate.of(2026, 3, 6));
     }
 }

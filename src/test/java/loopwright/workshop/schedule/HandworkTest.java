@@ -173,6 +173,45 @@ class HandworkTest {
         }
     }
 
+    /** Jobs in pairs that follow at once, on the same day, whatever else waits for them. */
+    @Test
+    void whatFollowsAtOnceIsNotPartedByANight() {
+        for (long seed = 3000; seed < 3000 + SEEDS; seed++) {
+            SplittableRandom dice = new SplittableRandom(seed);
+            Clock clock = clock(dice);
+            List<Job> jobs = new ArrayList<>();
+            List<Network.Link> links = new ArrayList<>();
+            for (int i = 0; i < 8; i++) {
+                jobs.add(new Job("job " + i, 1 + dice.nextInt(6), true, dice.nextInt(30)));
+                if (i % 2 == 1) {
+                    links.add(new Network.Link(i - 1, i, 0, true));
+                } else if (i > 0) {
+                    links.add(new Network.Link(dice.nextInt(i), i, dice.nextInt(2000)));
+                }
+            }
+            Network network = new Network(jobs, links);
+            Timing timing = Handwork.of(network, clock, 500).timing();
+            Integer[] starts = timing.starts().toArray(Integer[]::new);
+            List<Integer> spare = Spare.of(network, clock, timing);
+            for (int i = 0; i < 8; i++) {
+                assertThat(may(network, clock, starts, i, starts[i]))
+                        .as("seed %s job %s", seed, i)
+                        .isTrue();
+                assertThat(spare.get(i)).as("seed %s job %s", seed, i).isNotNegative();
+                if (i % 2 == 1) {
+                    assertThat(starts[i])
+                            .isEqualTo(starts[i - 1] + jobs.get(i - 1).steps());
+                    assertThat(clock.begin(starts[i - 1]).toLocalDate())
+                            .as("seed %s job %s", seed, i)
+                            .isEqualTo(
+                                    clock.end(starts[i] + jobs.get(i).steps()).toLocalDate());
+                    assertThat(spare.get(i)).isEqualTo(spare.get(i - 1));
+                }
+            }
+            assertThat(spare).as("seed %s: the end hangs on something", seed).contains(0);
+        }
+    }
+
     @Test
     void withOnePairOfHandsTheBookTakesTheSumOfItsWeeks() {
         Network network = CriticalPathTest.reliable();

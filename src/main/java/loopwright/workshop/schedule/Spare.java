@@ -1,0 +1,30 @@
+package loopwright.workshop.schedule;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * How many steps each job could begin later with the same end, when the hands keep their order: what follows at once moves
+ * with it. A job with none is what the end hangs on; a night or a weekend after a job may leave it some.
+ */
+final class Spare {
+
+    private Spare() {}
+
+    static List<Integer> of(Network network, Clock clock, Timing timing) {
+        Sessions sessions = Sessions.of(network);
+        List<Integer> starts = new ArrayList<>();
+        for (int i = 0; i < sessions.joined().jobs().size(); i++) {
+            starts.add(timing.starts().get(sessions.piece().indexOf(i)));
+        }
+        Timing pieces = new Timing(starts, timing.end());
+        List<Network.Link> links = new ArrayList<>(sessions.joined().links());
+        List<Integer> hands = pieces.hands(sessions.joined());
+        for (int i = 1; i < hands.size(); i++) {
+            links.add(new Network.Link(hands.get(i - 1), hands.get(i), 0));
+        }
+        Network inOrder = new Network(sessions.joined().jobs(), links);
+        List<Integer> latest = CriticalPath.latestFor(inOrder, clock, timing.end());
+        return sessions.piece().stream().map(p -> latest.get(p) - starts.get(p)).toList();
+    }
+}
