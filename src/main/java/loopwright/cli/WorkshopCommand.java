@@ -19,10 +19,12 @@ import loopwright.fit.FitCase;
 import loopwright.paper.Manifest;
 import loopwright.paper.Origin;
 import loopwright.paper.WorkshopJson;
+import loopwright.paper.book.Against;
 import loopwright.paper.book.Papers;
 import loopwright.paper.book.WorkPapers;
 import loopwright.rank.Order;
 import loopwright.rank.RankResult.Ranked;
+import loopwright.workshop.schedule.DayTooShortException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -111,18 +113,24 @@ final class WorkshopCommand implements Callable<Integer> {
             progress.end();
             if (found.isPresent()) {
                 Inspection inspection = new Inspection(fitCase, found.get());
-                WorkPapers all = WorkPapers.of(new InspectAnswer(inspection), finder.unbeaten(), day);
-                return write(all, about.origin(asked, stopper), folder);
+                try {
+                    WorkPapers all = WorkPapers.of(new InspectAnswer(inspection), finder.unbeaten(), day);
+                    return write(all, about.origin(asked, stopper), folder);
+                } catch (DayTooShortException e) {
+                    return nothing(asked, stopper, e.getMessage() + "; nothing was written");
+                }
             }
         }
-        return nothing(asked, stopper);
+        return nothing(
+                asked,
+                stopper,
+                stopper.because().isPresent()
+                        ? "stopped before the build was found; nothing was written"
+                        : "no build has the key " + build + ": rank prints the keys of this brief and catalogue");
     }
 
-    private int nothing(Asked asked, Stopper stopper) {
+    private int nothing(Asked asked, Stopper stopper, String why) {
         boolean stopped = stopper.because().isPresent();
-        String why = stopped
-                ? "stopped before the build was found; nothing was written"
-                : "no build has the key " + build + ": rank prints the keys of this brief and catalogue";
         if (about.format() == BriefOptions.Format.TABLE) {
             problem(why);
         } else if (stopped) {
@@ -142,7 +150,8 @@ final class WorkshopCommand implements Callable<Integer> {
         kept.forEach(name -> problem(wish.out().resolve(name) + " is not of this set; it was kept, as it was changed or"
                 + " made by something else. Do not work from it: move it away, or delete it"));
         if (about.format() == BriefOptions.Format.JSON) {
-            WorkshopJson.Written written = new WorkshopJson.Written(wish.out().toString(), rows(papers), kept);
+            WorkshopJson.Written written =
+                    new WorkshopJson.Written(wish.out().toString(), rows(papers), kept, Against.of(all));
             new WorkshopJson(out(), origin)
                     .write(
                             all.inspection().fitCase().chassis().id(),
@@ -152,6 +161,7 @@ final class WorkshopCommand implements Callable<Integer> {
                             all.templates());
         } else {
             table(files, wish.out());
+            against(all);
         }
         return ExitCode.ANSWERED;
     }
@@ -168,6 +178,14 @@ final class WorkshopCommand implements Callable<Integer> {
         out().println("WORKSHOP  build " + build + ": " + files.size() + " papers in " + folder);
         files.forEach((name, bytes) -> out().println("   " + name + "  " + (bytes.length + 1023) / 1024 + " kB"));
         out().println("Open index.html first.");
+    }
+
+    private void against(WorkPapers all) {
+        List<String> against = Against.of(all);
+        if (!against.isEmpty()) {
+            out().println("What stands against this build:");
+            against.forEach(a -> out().println("   " + a));
+        }
     }
 
     private PrintWriter out() {

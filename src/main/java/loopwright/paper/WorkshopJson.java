@@ -35,12 +35,14 @@ public final class WorkshopJson {
      *
      * @param folder as the user named it
      * @param kept files of the folder that are not of this set, though they read like it
+     * @param against what stands against the build
      */
-    public record Written(String folder, List<Paper> papers, List<String> kept) {
+    public record Written(String folder, List<Paper> papers, List<String> kept, List<String> against) {
         /** Copies. */
         public Written {
             papers = List.copyOf(papers);
             kept = List.copyOf(kept);
+            against = List.copyOf(against);
         }
     }
 
@@ -53,6 +55,7 @@ public final class WorkshopJson {
         json.put("out", written.folder());
         json.put("papers", papers(written.papers()));
         json.put("kept", written.kept());
+        json.put("against", written.against());
         json.put("quote", quote(quote.sums()));
         json.put("schedule", schedule(schedule));
         json.put(

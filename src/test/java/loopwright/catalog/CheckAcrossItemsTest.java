@@ -254,21 +254,33 @@ class CheckAcrossItemsTest {
     @Test
     void seatsStayOnTheFlat(@TempDir Path folder) {
         assertThat(broken(folder, CUBE, "lengthwise_mm: [[165, 180]]", "lengthwise_mm: [[140, 180]]"))
-                .containsExactly(cube(
-                        "60:46",
-                        "mounts[0].seats[0].lengthwise_mm[0]: found 140.0 to 180.0, allowed 144.5 to"
-                                + " 205.5, where the screws stay on the flat of panel \"roof\""));
+                .containsExactly(
+                        cube(
+                                "60:46",
+                                "mounts[0].seats[0].lengthwise_mm[0]: found 140.0 to 180.0, allowed 144.5 to"
+                                        + " 205.5, where the screws stay on the flat of panel \"roof\""),
+                        cube(
+                                "89:16",
+                                "mods[1].effect.airways[0]: found a cut that comes within -5.0 mm of the edge of the flat of"
+                                        + " panel \"roof\", allowed at least one sheet thickness, 1.0 mm, wherever 2x140 goes"
+                                        + " (mounts[0].seats[0]). Make the cut or the range of the seat narrower."));
         assertThat(broken(folder, CUBE, "over: window, lengthwise_mm: 175", "over: rings, lengthwise_mm: 175"))
                 .isEmpty();
         TinyCatalog tiny = TinyCatalog.in(folder)
                 .change(CUBE, "over: window, lengthwise_mm: 175", "over: rings, lengthwise_mm: 175")
                 .change(CUBE, "lengthwise_mm: [[170, 175]]", "lengthwise_mm: [[120, 175]]");
         assertThat(problems(tiny))
-                .containsExactly(cube(
-                        "85:54",
-                        "mods[1].effect.seats[0].seat.lengthwise_mm[0]: found 120.0 to 175.0, allowed"
-                                + " 125.75 to 224.25, where the screws stay on the flat of panel \"roof\". A new hole keeps one"
-                                + " sheet thickness to the edge of the flat."));
+                .containsExactly(
+                        cube(
+                                "85:54",
+                                "mods[1].effect.seats[0].seat.lengthwise_mm[0]: found 120.0 to 175.0, allowed"
+                                        + " 125.75 to 224.25, where the screws stay on the flat of panel \"roof\". A new hole keeps one"
+                                        + " sheet thickness to the edge of the flat."),
+                        cube(
+                                "89:16",
+                                "mods[1].effect.airways[0]: found a cut that comes within -8.0 mm of the edge of the flat of"
+                                        + " panel \"roof\", allowed at least one sheet thickness, 1.0 mm, wherever 2x120 goes"
+                                        + " (mods[1].effect.seats[0].seat). Make the cut or the range of the seat narrower."));
     }
 
     @Test

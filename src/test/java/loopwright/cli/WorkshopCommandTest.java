@@ -204,6 +204,12 @@ class WorkshopCommandTest {
         assertThat(answer.path("schedule").path("start").asString()).isEqualTo("2027-01-11");
         assertThat(answer.path("schedule").path("finish").asString()).startsWith("2027-");
         assertThat(answer.path("refused").isArray()).isTrue();
+        assertThat(answer.path("against").size()).isPositive();
+        String book = Files.readString(out.resolve("book.html"));
+        for (JsonNode against : answer.path("against")) {
+            String words = against.asString();
+            assertThat(book).contains(words.substring(0, Math.min(40, words.length())));
+        }
         assertThat(out.resolve("templates-a4.pdf")).doesNotExist();
     }
 

@@ -73,6 +73,13 @@ class ProductionAgreementTest {
         OracleAgreementTest.assertAgree(LongStream.range(0, TINY_SEEDS), Mode.TINY, new ChocoAlone(), production);
     }
 
+    /** Seeds in which an unknown end, counted as 0, lies beyond the known one of its span. */
+    @Test
+    void aSpanWithAnUnknownEndReachesBetweenTheTwo() {
+        Function<OracleCase, FitAnswer> production = ProductionAgreementTest::production;
+        OracleAgreementTest.assertAgree(LongStream.of(1822, 2089), Mode.TINY, new ChocoAlone(), production);
+    }
+
     @Test
     void agreesWithBruteForceOnTinyCasesAndItsWitnessesStand() {
         OracleAgreementTest.assertAgree(

@@ -15,7 +15,7 @@ import loopwright.tolerance.Chance;
 import loopwright.workshop.template.PanelTemplate;
 
 /** What stands against a build: what has to be settled before it is signed, ordered or cut. Nothing in it is a detail. */
-final class Against {
+public final class Against {
 
     private final WorkPapers papers;
     private final Inspection in;
@@ -29,7 +29,7 @@ final class Against {
     }
 
     /** A sentence each; empty where nothing does. */
-    static List<String> of(WorkPapers papers) {
+    public static List<String> of(WorkPapers papers) {
         Against against = new Against(papers);
         against.brief();
         against.chance();

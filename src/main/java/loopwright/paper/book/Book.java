@@ -2,17 +2,12 @@ package loopwright.paper.book;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
-import loopwright.answer.Checklist;
 import loopwright.answer.Inspection;
 import loopwright.fit.FitCase;
-import loopwright.fit.Gap;
-import loopwright.loop.Steady;
 import loopwright.paper.InspectSections;
 import loopwright.paper.Mm;
 import loopwright.paper.Origin;
 import loopwright.rank.Build;
-import loopwright.rank.RankResult.Ranked;
 
 /**
  * The book of a build: what goes to the bench and what the client signs, on one page that needs nothing else.
@@ -21,14 +16,10 @@ import loopwright.rank.RankResult.Ranked;
  */
 public final class Book {
 
-    /** Clearances listed: the tightest. */
-    private static final int GAPS = 12;
-
     private static final double CENTS = 100;
 
     private final WorkPapers papers;
     private final Inspection in;
-    private final List<Ranked> unbeaten;
     private final Origin origin;
     private final List<Chapter> chapters = new ArrayList<>();
 
@@ -58,25 +49,25 @@ public final class Book {
     public Book(WorkPapers papers, Origin origin) {
         this.papers = papers;
         this.in = papers.inspection();
-        this.unbeaten = papers.unbeaten();
         this.origin = origin;
         build();
     }
 
     private void build() {
+        BuildChapters built = new BuildChapters(papers);
         MoneyChapters money = new MoneyChapters(papers);
         add(Reader.CLIENT, "quote", "Quote", money.quote());
         add(Reader.CLIENT, "offers", "Offers side by side", money.offers());
-        add(Reader.CLIENT, "views", "How it stands", views());
-        add(Reader.CLIENT, "brief", "The brief, line by line", new Html().table(checklist()));
-        if (!unbeaten.isEmpty()) {
-            add(Reader.CLIENT, "choice", "Among what could be built", new Html().figure(chart(), chartWords()));
+        add(Reader.CLIENT, "views", "How it stands", built.views());
+        add(Reader.CLIENT, "brief", "The brief, line by line", built.brief());
+        if (!papers.unbeaten().isEmpty()) {
+            add(Reader.CLIENT, "choice", "Among what could be built", built.choice());
         }
         add(Reader.CLIENT, "care", "Handover and care", new Html().list(Checks.care(in)));
         BenchChapters bench = new BenchChapters(papers);
-        add(Reader.BENCH, "clearances", "Clearances, the tightest " + GAPS, new Html().table(clearances()));
-        add(Reader.BENCH, "loop", "The loop", loop());
-        add(Reader.BENCH, "mass", "Mass, feet, lifting", new Html().passages(InspectSections.mass(papers.answer())));
+        add(Reader.BENCH, "clearances", "Clearances, the tightest " + BuildChapters.GAPS, built.clearances());
+        add(Reader.BENCH, "loop", "The loop", built.loop());
+        add(Reader.BENCH, "mass", "Mass, feet, lifting", built.mass());
         add(Reader.BENCH, "orders", "Order list", money.orders());
         add(Reader.BENCH, "schedule", "Schedule", bench.schedule());
         add(Reader.BENCH, "cuts", "Cut list", bench.cuts());
@@ -94,33 +85,6 @@ public final class Book {
         add(Reader.BENCH, "dry-fit-2", "Check list: dry fit before paint", new Html().ticks(Checks.beforePaint(in)));
         add(Reader.BENCH, "leak-test", "Check list: leak test", new Html().ticks(Checks.leakTest()));
         add(Reader.BENCH, "test-sheet", "Test sheet", new Html().table(Checks.testSheet(in)));
-    }
-
-    private Html views() {
-        SectionViews views = new SectionViews(in.fitCase(), in.witness());
-        Html seen = new Html();
-        for (View view : View.values()) {
-            seen.figure(views.svg(view), "Seen " + view.words() + ".");
-        }
-        List<String> names = new ArrayList<>();
-        for (int i = 0; i < views.names().size(); i++) {
-            names.add((i + 1) + " " + views.names().get(i));
-        }
-        return seen.text("Numbers: " + String.join(", ", names) + ". Dashed: room that is kept free.")
-                .heading("Tightest places between two bodies, dimensioned in red")
-                .list(views.tightest())
-                .text("Places against a wall are in the list of clearances.");
-    }
-
-    private Html loop() {
-        Steady planned = papers.answer().plumbing().planned().orElse(in.state());
-        return new Html()
-                .figure(
-                        LoopDiagram.svg(planned),
-                        "Temperature after each part, at full load; pressure lost in it. Parts in the order of the planned runs.")
-                .text("Coolant " + Mm.rounded(planned.water().meanC(), 1) + " C with these runs, "
-                        + Mm.rounded(in.state().water().meanC(), 1)
-                        + " C as ranked, with the workshop's rule for tube and elbows.");
     }
 
     private void add(Reader reader, String id, String title, Html html) {
@@ -182,54 +146,5 @@ public final class Book {
     private String money(long cents) {
         return Mm.rounded(cents / CENTS, 0).toPlainString() + " "
                 + in.fitCase().brief().terms().currency();
-    }
-
-    private Rows checklist() {
-        Rows rows = Rows.headed("line", "kept", "margin", "the build gives", "the brief says");
-        for (Checklist.Line line : Checklist.of(in)) {
-            OptionalDouble margin = line.margin();
-            rows.row(
-                    line.line(),
-                    line.kept().name().toLowerCase(java.util.Locale.ROOT),
-                    margin.isPresent()
-                            ? Mm.rounded(margin.getAsDouble(), 2)
-                                    .stripTrailingZeros()
-                                    .toPlainString()
-                            : "-",
-                    line.given(),
-                    line.wanted());
-        }
-        return rows;
-    }
-
-    private Rows clearances() {
-        Rows rows = Rows.headed("between", "margin, mm", "apart, mm", "needs, mm", "worst case, mm", "verdict");
-        for (Gap gap : in.witness().gaps().stream().limit(GAPS).toList()) {
-            rows.row(
-                    gap.one() + " and " + gap.other(),
-                    Mm.text(gap.marginHmm()),
-                    Mm.text(gap.clearanceHmm()),
-                    Mm.text(gap.needHmm()),
-                    Mm.text(gap.worstCaseHmm()),
-                    gap.verdict().name().toLowerCase(java.util.Locale.ROOT));
-        }
-        return rows;
-    }
-
-    private String chart() {
-        double roomC = in.fitCase().brief().limits().roomC();
-        List<CostChart.Dot> dots = new ArrayList<>();
-        for (Ranked one : unbeaten) {
-            Build.Outcome outcome = one.build().outcome();
-            dots.add(new CostChart.Dot(
-                    outcome.priceCents() / CENTS,
-                    roomC + outcome.coolantOverRoomCentiK() / CENTS,
-                    one.build().key().equals(in.build().key())));
-        }
-        return new CostChart(dots, in.fitCase().brief().terms().currency()).svg();
-    }
-
-    private String chartWords() {
-        return unbeaten.size() + " builds that no other beats in price and temperature; ringed: this one.";
     }
 }

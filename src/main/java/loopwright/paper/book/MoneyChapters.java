@@ -63,7 +63,7 @@ final class MoneyChapters {
         sum.row("parts", money(quote.boughtCents()));
         sum.row("material", money(quote.bill().materialCents()));
         sum.row("labour", money(quote.labour().cents()));
-        quote.outside().forEach(o -> sum.row("outside work: " + o.what(), money(o.cents())));
+        quote.outside().forEach(o -> sum.row("outside work: " + o.what(), money(o.priceCents())));
         sum.row(
                 "contingency " + percent(quote.contingency().percent()) + " %, usual "
                         + quote.contingency().usualPercent() + " %: "
@@ -79,7 +79,7 @@ final class MoneyChapters {
                 money(quote.sums().depositCents()));
         sum.row("the rest, before it is handed over", money(quote.sums().balanceCents()));
         html.table(sum);
-        html.text("Valid for " + quote.sums().validDays() + " days.");
+        html.text("Valid for " + quote.sums().validDays() + (quote.sums().validDays() == 1 ? " day." : " days."));
         html.heading("It rests on").list(quote.words().assumptions());
         html.heading("Not included").list(quote.words().exclusions());
         quote.words().cautions().forEach(html::caution);

@@ -12,7 +12,6 @@ import loopwright.workshop.finish.Finish;
 import loopwright.workshop.money.Offers;
 import loopwright.workshop.money.OrderList;
 import loopwright.workshop.money.Quote;
-import loopwright.workshop.money.QuoteWish;
 import loopwright.workshop.schedule.Schedule;
 import loopwright.workshop.schedule.ScheduleWish;
 import loopwright.workshop.template.Templates;
@@ -57,7 +56,7 @@ public record WorkPapers(
      */
     public static WorkPapers of(InspectAnswer answer, RankAnswer ranking, LocalDate start) {
         Inspection in = answer.inspection();
-        Quote quote = Quote.of(answer, QuoteWish.PLAIN);
+        Quote quote = Quote.of(answer);
         Schedule schedule = Schedule.of(in, quote.bought(), ScheduleWish.from(start));
         Fasteners fasteners = Fasteners.of(in);
         Assembly assembly = Assembly.of(in, answer.plumbing().plan(), fasteners);
@@ -66,14 +65,17 @@ public record WorkPapers(
                 ranking.result().unbeaten(),
                 Templates.of(in),
                 fasteners,
-                Finish.of(in),
+                Finish.of(in, coolantL(quote)),
                 new Plan(schedule, OrderList.of(schedule, BUFFER_DAYS), assembly),
                 quote,
-                Offers.of(
-                        ranking,
-                        new Offers.Chosen(new Ranked(in.build(), 1, in.witness()), quote),
-                        QuoteWish.PLAIN,
-                        OFFERS));
+                Offers.of(ranking, new Offers.Chosen(new Ranked(in.build(), 1, in.witness()), quote), OFFERS));
+    }
+
+    private static double coolantL(Quote quote) {
+        return quote.bought().stream()
+                .filter(b -> b.role().equals("coolant"))
+                .mapToDouble(b -> b.quantity().doubleValue())
+                .sum();
     }
 
     /** The build and its state. */

@@ -3,7 +3,7 @@ package loopwright.workshop.finish;
 /**
  * Dye in the coolant, written down for refills.
  *
- * @param coolantL that the brief orders
+ * @param coolantL that is ordered
  * @param drops in all of it, rounded to whole drops
  */
 public record Dyeing(String title, double dropsPerL, double coolantL, long drops) {

@@ -53,13 +53,12 @@ public record Finish(
             matches = List.copyOf(matches);
         }
 
-        static Colours of(Brief brief, Finishing practice) {
+        static Colours of(Brief brief, Finishing practice, double coolantL) {
             Look look = brief.look().orElse(new Look(List.of(), List.of()));
             Optional<Dyeing> dye = look.colours().stream()
                     .filter(c -> c.dropsPerL().isPresent())
                     .findFirst()
-                    .map(c -> Dyeing.of(
-                            c.title(), c.dropsPerL().orElseThrow(), brief.loop().coolantL()));
+                    .map(c -> Dyeing.of(c.title(), c.dropsPerL().orElseThrow(), coolantL));
             return new Colours(look.colours(), ColourMatch.of(look, practice.colour()), dye);
         }
 
@@ -69,8 +68,17 @@ public record Finish(
         }
     }
 
-    /** The finish of a build. */
+    /** The finish of a build with as much coolant as the brief says. */
     public static Finish of(Inspection in) {
+        return of(in, in.fitCase().brief().loop().coolantL());
+    }
+
+    /**
+     * The finish of a build.
+     *
+     * @param coolantL that is bought, above 0
+     */
+    public static Finish of(Inspection in, double coolantL) {
         Build build = in.build();
         Finishing practice = in.fitCase().catalog().practice().finishing();
         PaintedParts painted = PaintedParts.of(in.fitCase(), build.mods()).cutAs(Templates.of(in));
@@ -83,7 +91,7 @@ public record Finish(
                         Mask.of(in.fitCase(), painted.all(), done, build.stacks()),
                         BareEdge.of(in.fitCase(), done, build.stacks())),
                 FilmLoss.of(painted.all(), practice.film()),
-                Colours.of(in.fitCase().brief(), practice),
+                Colours.of(in.fitCase().brief(), practice, coolantL),
                 practice);
     }
 

@@ -44,7 +44,7 @@ public final class Offers {
      * @param chosen the build that the papers are for, planned, and its quote
      * @param count at most so many, 2 or 3, besides the chosen one
      */
-    public static List<Offer> of(RankAnswer answer, Chosen chosen, QuoteWish wish, int count) {
+    public static List<Offer> of(RankAnswer answer, Chosen chosen, int count) {
         FitCase fitCase = answer.fitCase();
         String key = chosen.ranked().build().key();
         List<Ranked> spread = new ArrayList<>(answer.spread(count));
@@ -56,7 +56,7 @@ public final class Offers {
         spread.forEach(r -> quotes.add(
                 r.build().key().equals(key)
                         ? chosen.quote()
-                        : Quote.of(new InspectAnswer(new Inspection(fitCase, r)), wish)));
+                        : Quote.of(new InspectAnswer(new Inspection(fitCase, r)))));
         long least = quotes.stream().mapToLong(q -> q.sums().grossCents()).min().orElse(0);
         List<Offer> out = new ArrayList<>();
         for (int i = 0; i < spread.size(); i++) {

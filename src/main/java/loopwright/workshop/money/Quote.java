@@ -34,7 +34,7 @@ public record Quote(
         Bill bill,
         List<Bill.Bought> bought,
         Labour labour,
-        List<QuoteWish.Outside> outside,
+        List<OfferTerms.Outside> outside,
         Contingency contingency,
         Sums sums,
         Words words) {
@@ -91,9 +91,9 @@ public record Quote(
     public record Step(String what, long cents) {}
 
     /** The offer for a build, with tube, coolant, fittings and leads as they are planned. */
-    public static Quote of(InspectAnswer answer, QuoteWish wish) {
+    public static Quote of(InspectAnswer answer) {
         Inspection in = answer.inspection();
-        return of(in.fitCase(), in.build(), Purchases.of(answer), wish);
+        return of(in.fitCase(), in.build(), Purchases.of(answer));
     }
 
     /**
@@ -102,21 +102,22 @@ public record Quote(
      * @param bought what is bought for it
      * @throws IllegalArgumentException if practice.yaml says nothing of the workshop
      */
-    public static Quote of(FitCase fitCase, Build build, List<Bill.Bought> bought, QuoteWish wish) {
+    public static Quote of(FitCase fitCase, Build build, List<Bill.Bought> bought) {
         Workshop practice = Schedule.practice(fitCase);
         Terms terms = fitCase.brief().terms();
         Bill bill = Bill.of(fitCase, build);
         Labour labour = Labour.of(WorkPlans.of(fitCase, build, Set.of()), practice, terms.rateCentsPerH());
         long goods = sum(bought) + bill.materialCents();
-        long base = goods + labour.cents() + outsideCents(wish);
-        Contingency contingency = contingency(base, build, wish, practice, terms);
+        OfferTerms offer = terms.offer().orElse(OfferTerms.USUAL);
+        long base = goods + labour.cents() + outsideCents(offer.outside());
+        Contingency contingency = contingency(base, build, practice, terms);
         Sums sums = sums(goods, labour, base + contingency.cents(), practice, terms);
         return new Quote(
                 build.key(),
                 bill,
                 bought,
                 labour,
-                wish.outside(),
+                offer.outside(),
                 contingency,
                 sums,
                 QuoteWords.of(fitCase, build, contingency, sums));
@@ -131,11 +132,11 @@ public record Quote(
         return sum(bought);
     }
 
-    private static long outsideCents(QuoteWish wish) {
-        return wish.outside().stream().mapToLong(QuoteWish.Outside::cents).sum();
+    private static long outsideCents(List<OfferTerms.Outside> outside) {
+        return outside.stream().mapToLong(OfferTerms.Outside::priceCents).sum();
     }
 
-    private static Contingency contingency(long base, Build build, QuoteWish wish, Workshop practice, Terms terms) {
+    private static Contingency contingency(long base, Build build, Workshop practice, Terms terms) {
         Workshop.Contingency usual = practice.offer().contingency();
         boolean shows = build.bill().visibleCuts() > 0 || build.bill().paintMin() > 0;
         String reason;
@@ -143,7 +144,7 @@ public record Quote(
         if (shows) {
             reason = "paint or cuts that show: a slip means a new panel or a repaint";
             percent = usual.paintOrVisibleCutsPercent();
-        } else if (wish.firstTime()) {
+        } else if (terms.offer().orElse(OfferTerms.USUAL).newCase()) {
             reason = "a case that is new to the workshop: dimensions and welds nobody has seen";
             percent = usual.newCasePercent();
         } else {
@@ -191,9 +192,7 @@ public record Quote(
         out.add(new Step(
                 "labour at likely + spread, where the ranking counts the planned minutes",
                 labour.cents() - bill.labourCents()));
-        out.add(new Step(
-                "work done outside",
-                outside.stream().mapToLong(QuoteWish.Outside::cents).sum()));
+        out.add(new Step("work done outside", outsideCents(outside)));
         out.add(new Step("contingency on these", contingency.cents() - bill.contingencyCents()));
         return List.copyOf(out);
     }

@@ -47,7 +47,7 @@ public record WorkPlan(List<WorkTask> tasks, List<Before> before) {
     void fitsADay(Clock clock) {
         for (WorkTask task : tasks) {
             if (!task.taken().coats().isEmpty() && task.steps() > clock.daySteps()) {
-                throw new IllegalArgumentException("terms.work_h_per_day: found " + clock.daySteps() * Clock.STEP_MIN
+                throw new DayTooShortException("terms.work_h_per_day: found " + clock.daySteps() * Clock.STEP_MIN
                         + " min, allowed at least the " + task.busyMin() + " min of \"" + task.title()
                         + "\", whose coats go on in one go");
             }

@@ -53,7 +53,7 @@ class BillTest {
                 assertThat(WorkPlans.of(fitCase, ranked.build(), Set.of()).handsMin())
                         .as(as)
                         .isEqualTo(ranked.build().outcome().labourMin());
-                addsUp(as, Quote.of(fitCase, ranked.build(), planned(bill, dice), wish(dice)));
+                addsUp(as, Quote.of(fitCase, ranked.build(), planned(bill, dice)));
                 builds++;
             }
         }
@@ -71,10 +71,6 @@ class BillTest {
         return out;
     }
 
-    private static QuoteWish wish(SplittableRandom dice) {
-        return new QuoteWish(dice.nextBoolean(), List.of(new QuoteWish.Outside("powder", dice.nextInt(20_000))));
-    }
-
     private static void addsUp(String as, Quote quote) {
         Quote.Sums sums = quote.sums();
         long lines = quote.bought().stream().mapToLong(Bill.Bought::cents).sum()
@@ -83,7 +79,9 @@ class BillTest {
                         .sum()
                 + quote.labour().lines().stream().mapToLong(Labour.Line::cents).sum()
                 + quote.labour().spreadCents()
-                + quote.outside().stream().mapToLong(QuoteWish.Outside::cents).sum()
+                + quote.outside().stream()
+                        .mapToLong(OfferTerms.Outside::priceCents)
+                        .sum()
                 + quote.contingency().cents();
         assertThat(sums.netCents()).as(as).isEqualTo(lines);
         assertThat(quote.fromRank().stream().mapToLong(Quote.Step::cents).sum())
@@ -108,7 +106,9 @@ class BillTest {
         OfferTerms offer = new OfferTerms(
                 dice.nextBoolean() ? java.util.Optional.of(dice.nextInt(2500) / 100.0) : java.util.Optional.empty(),
                 java.util.Optional.of(25 + dice.nextInt(26)),
-                java.util.Optional.empty());
+                java.util.Optional.empty(),
+                dice.nextBoolean(),
+                List.of(new OfferTerms.Outside("powder", dice.nextInt(20_000))));
         Terms terms = new Terms(
                 t.currency(),
                 t.rateCentsPerH(),

@@ -76,7 +76,7 @@ class PurchasesTest {
             }
             leads += of(bought, "lead").size();
             assertThat(without(bought)).isEqualTo(without(rule));
-            assertThat(Quote.of(answer, QuoteWish.PLAIN).boughtCents())
+            assertThat(Quote.of(answer).boughtCents())
                     .isEqualTo(bought.stream().mapToLong(Bill.Bought::cents).sum());
         }
         assertThat(laid).isPositive();
