@@ -24,7 +24,7 @@ import loopwright.paper.Manifest;
 final class OutFolder {
 
     /** What somebody could cut from; one that is not of the set is told. */
-    private static final Pattern TEMPLATE = Pattern.compile("templates?-.*\\.(pdf|svg|dxf)");
+    private static final Pattern TEMPLATE = Pattern.compile("(templates?|stock)-.*\\.(pdf|svg|dxf)");
 
     private final Path shown;
     private final Path folder;

@@ -18,6 +18,7 @@ import loopwright.cli.BriefOptions.Asked;
 import loopwright.fit.FitCase;
 import loopwright.paper.Manifest;
 import loopwright.paper.Origin;
+import loopwright.paper.Passages;
 import loopwright.paper.WorkshopJson;
 import loopwright.paper.book.Against;
 import loopwright.paper.book.Papers;
@@ -184,7 +185,9 @@ final class WorkshopCommand implements Callable<Integer> {
         List<String> against = Against.of(all);
         if (!against.isEmpty()) {
             out().println("What stands against this build:");
-            against.forEach(a -> out().println("   " + a));
+            Passages passages = new Passages();
+            against.forEach(a -> passages.say("   ", a));
+            passages.lines().forEach(out()::println);
         }
     }
 

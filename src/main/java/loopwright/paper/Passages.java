@@ -47,7 +47,7 @@ public final class Passages {
     }
 
     /** Adds a sentence. */
-    Passages say(String lead, String text) {
+    public Passages say(String lead, String text) {
         all.add(new Said(lead, text));
         return this;
     }
@@ -76,7 +76,7 @@ public final class Passages {
     }
 
     /** Lines of at most {@value Lines#WIDTH} columns. */
-    List<String> lines() {
+    public List<String> lines() {
         List<String> out = new ArrayList<>();
         for (Passage one : all) {
             if (one instanceof Table table) {

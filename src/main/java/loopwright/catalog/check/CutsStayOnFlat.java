@@ -19,7 +19,7 @@ import loopwright.quantity.Hundredths;
  *
  * <p>The cut goes where the fans go, so every position of every seat that can be had together with the mod counts; if
  * one of them were too near, {@code fit} would list layouts that must not be cut. Lengths: hundredths of a millimetre.
- * One sheet thickness: published guides for sheet metal agree that less is refused.
+ * One sheet thickness: common practice of sheet metal work, no source.
  */
 final class CutsStayOnFlat implements Check {
 

@@ -6,7 +6,6 @@ import java.util.OptionalDouble;
 import loopwright.answer.Checklist;
 import loopwright.answer.Inspection;
 import loopwright.fit.Gap;
-import loopwright.loop.Steady;
 import loopwright.paper.InspectSections;
 import loopwright.paper.Mm;
 import loopwright.rank.Build;
@@ -47,14 +46,20 @@ final class BuildChapters {
     }
 
     Html loop() {
-        Steady planned = papers.answer().plumbing().planned().orElse(in.state());
-        return new Html()
-                .figure(
-                        LoopDiagram.svg(planned),
-                        "Temperature after each part, at full load; pressure lost in it. Parts in the order of the planned runs.")
-                .text("Coolant " + Mm.rounded(planned.water().meanC(), 1) + " C with these runs, "
-                        + Mm.rounded(in.state().water().meanC(), 1)
-                        + " C as ranked, with the workshop's rule for tube and elbows.");
+        String said = "Temperature after each part, at full load; pressure lost in it. ";
+        String rankedC = Mm.rounded(in.state().water().meanC(), 1)
+                + " C as ranked, with the workshop's rule for tube and elbows.";
+        return papers.answer()
+                .plumbing()
+                .planned()
+                .map(planned -> new Html()
+                        .figure(LoopDiagram.svg(planned), said + "Parts in the order of the planned runs.")
+                        .text("Coolant " + Mm.rounded(planned.water().meanC(), 1) + " C with these runs, " + rankedC))
+                .orElseGet(() -> new Html()
+                        .figure(
+                                LoopDiagram.svg(in.state()),
+                                said + "Parts as ranked: the planned runs find no steady state.")
+                        .text("Coolant " + rankedC));
     }
 
     Html mass() {

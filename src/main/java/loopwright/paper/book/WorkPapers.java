@@ -33,9 +33,6 @@ public record WorkPapers(
         Quote quote,
         List<Offers.Offer> offers) {
 
-    /** Days that a part should lie there before it is needed; common practice, no source. */
-    private static final int BUFFER_DAYS = 5;
-
     /** Offers side by side. */
     private static final int OFFERS = 3;
 
@@ -66,7 +63,12 @@ public record WorkPapers(
                 Templates.of(in),
                 fasteners,
                 Finish.of(in, coolantL(quote)),
-                new Plan(schedule, OrderList.of(schedule, BUFFER_DAYS), assembly),
+                new Plan(
+                        schedule,
+                        OrderList.of(
+                                schedule,
+                                Schedule.practice(in.fitCase()).offer().orderBufferDays()),
+                        assembly),
                 quote,
                 Offers.of(ranking, new Offers.Chosen(new Ranked(in.build(), 1, in.witness()), quote), OFFERS));
     }

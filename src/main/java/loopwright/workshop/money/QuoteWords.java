@@ -32,7 +32,8 @@ final class QuoteWords {
                 "The case is as its maker delivers it; every dimension that is not measured yet is checked at the dry fit.");
         out.add("Prices and lead times are the catalogue's; a part replaced by another is a change, in writing.");
         out.add(
-                "Tube, coolant and fittings are those of the planned runs; what the dry fit changes in them is on the workshop.");
+                "Tube, coolant and fittings are as planned, by the workshop's rule where a run finds no way; what the dry fit changes in"
+                        + " them is on the workshop.");
         return out;
     }
 

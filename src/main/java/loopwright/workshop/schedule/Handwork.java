@@ -31,9 +31,9 @@ record Handwork(Timing timing, boolean proven, int leastEnd) {
 
     /** The earliest end, or the best that was found. */
     static Handwork of(Network network, Clock clock, long nodes) {
-        Sessions sessions = Sessions.of(network);
-        Handwork pieces = ofPieces(sessions.joined(), clock, nodes);
-        return new Handwork(sessions.split(pieces.timing()), pieces.proven(), pieces.leastEnd());
+        OneGo goes = OneGo.of(network);
+        Handwork pieces = ofPieces(goes.joined(), clock, nodes);
+        return new Handwork(goes.split(pieces.timing()), pieces.proven(), pieces.leastEnd());
     }
 
     private static Handwork ofPieces(Network network, Clock clock, long nodes) {

@@ -90,6 +90,7 @@ final class PaintWork {
                         minutes.getOrDefault(WorkStage.PREP, 0),
                         List.of(),
                         stages.plan().prepMin()));
+        int steps = 0;
         Map<WorkStage, Integer> sprayed = new EnumMap<>(stages.sprayed(minutes));
         for (Map.Entry<WorkStage, Integer> stage : sprayed.entrySet()) {
             List<Coat> coats = stages.coats(stage.getKey());
@@ -99,7 +100,7 @@ final class PaintWork {
                     stage.getKey(),
                     flatted ? "flat the primer, " : "",
                     new Taken(stage.getValue(), coats, stages.dryMin(stage.getKey())));
-            coatAfter(stages, last, next);
+            steps = coatAfter(stages, last, next, steps);
             last = next;
         }
         int cureMin = Math.max(
@@ -110,16 +111,25 @@ final class PaintWork {
                 cure.id(), group.late() ? "handover" : "assemble", cureMin, WorkRule.PAINT_HARD_BEFORE_ASSEMBLY));
     }
 
-    /** Over a coat that is not sanded the next one goes on at once, where a day has room for both, else after the lock-out. */
-    private void coatAfter(PaintStages stages, WorkTask last, WorkTask next) {
+    /**
+     * Over a coat that is not sanded the next one goes on at once, where a day has room for all that goes on so, else after the
+     * lock-out.
+     *
+     * @param steps of all that went on in one go up to the last task
+     * @return the same up to the next one
+     */
+    private int coatAfter(PaintStages stages, WorkTask last, WorkTask next, int steps) {
         if (!stages.goesOn(last.stage())) {
             before.add(new Before(last.id(), next.id(), last.taken().restMin(), WorkRule.STAGES_FOLLOW));
-        } else if ((last.steps() + next.steps()) * Clock.STEP_MIN <= dayMin) {
-            before.add(new Before(last.id(), next.id(), 0, WorkRule.COATS_AT_ONCE));
-        } else {
-            int lockedMin = (int) Math.ceil(finishing.cure().recoatAfterH() * MIN_PER_H);
-            before.add(new Before(last.id(), next.id(), lockedMin, WorkRule.STAGES_FOLLOW));
+            return next.steps();
         }
+        if ((steps + next.steps()) * Clock.STEP_MIN <= dayMin) {
+            before.add(new Before(last.id(), next.id(), 0, WorkRule.COATS_AT_ONCE));
+            return steps + next.steps();
+        }
+        int lockedMin = (int) Math.ceil(finishing.cure().recoatAfterH() * MIN_PER_H);
+        before.add(new Before(last.id(), next.id(), lockedMin, WorkRule.STAGES_FOLLOW));
+        return next.steps();
     }
 
     private WorkTask task(PaintGroup group, WorkStage stage, String first, Taken taken) {

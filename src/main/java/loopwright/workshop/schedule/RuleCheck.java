@@ -5,7 +5,6 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Set;
 import loopwright.catalog.standard.Finishing.Cure;
 import loopwright.catalog.standard.WorkStage;
 
@@ -73,9 +72,9 @@ record RuleCheck(Clock clock, Cure cure) {
                 && minutes < a.taken().restMin()) {
             say(WorkRule.PAINT_HARD_BEFORE_ASSEMBLY, b, a, out);
         }
-        boolean over = Set.of(WorkStage.PRIME, WorkStage.COLOUR).contains(a.stage())
-                && b.stage().compareTo(a.stage()) > 0
-                && !b.taken().coats().isEmpty();
+        boolean next = (a.stage() == WorkStage.PRIME && b.stage() == WorkStage.COLOUR)
+                || (a.stage() == WorkStage.COLOUR && b.stage() == WorkStage.CLEAR);
+        boolean over = next && !b.taken().coats().isEmpty();
         boolean unsanded = !a.taken().coats().isEmpty()
                 && !a.taken().coats().get(a.taken().coats().size() - 1).last();
         boolean locked = minutes < 0

@@ -1,10 +1,7 @@
 package loopwright.workshop.schedule;
 
 import java.time.LocalDate;
-import java.util.Optional;
 import java.util.Set;
-import loopwright.catalog.brief.Brief;
-import loopwright.catalog.brief.WorkCalendar;
 
 /**
  * What a schedule is asked for.
@@ -23,15 +20,5 @@ public record ScheduleWish(LocalDate start, Set<String> late, long nodes) {
     /** From a day on, everything decided before the build. */
     public static ScheduleWish from(LocalDate start) {
         return new ScheduleWish(start, Set.of(), Handwork.NODES);
-    }
-
-    /** From the day that the brief says; empty where it says none. */
-    public static Optional<ScheduleWish> of(Brief brief) {
-        return brief.calendar().flatMap(WorkCalendar::startDay).map(ScheduleWish::from);
-    }
-
-    /** The same with mods that are decided only after the build. */
-    public ScheduleWish decidedLate(Set<String> mods) {
-        return new ScheduleWish(start, mods, nodes);
     }
 }

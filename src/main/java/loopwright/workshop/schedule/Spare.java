@@ -12,19 +12,19 @@ final class Spare {
     private Spare() {}
 
     static List<Integer> of(Network network, Clock clock, Timing timing) {
-        Sessions sessions = Sessions.of(network);
+        OneGo goes = OneGo.of(network);
         List<Integer> starts = new ArrayList<>();
-        for (int i = 0; i < sessions.joined().jobs().size(); i++) {
-            starts.add(timing.starts().get(sessions.piece().indexOf(i)));
+        for (int i = 0; i < goes.joined().jobs().size(); i++) {
+            starts.add(timing.starts().get(goes.piece().indexOf(i)));
         }
         Timing pieces = new Timing(starts, timing.end());
-        List<Network.Link> links = new ArrayList<>(sessions.joined().links());
-        List<Integer> hands = pieces.hands(sessions.joined());
+        List<Network.Link> links = new ArrayList<>(goes.joined().links());
+        List<Integer> hands = pieces.hands(goes.joined());
         for (int i = 1; i < hands.size(); i++) {
             links.add(new Network.Link(hands.get(i - 1), hands.get(i), 0));
         }
-        Network inOrder = new Network(sessions.joined().jobs(), links);
+        Network inOrder = new Network(goes.joined().jobs(), links);
         List<Integer> latest = CriticalPath.latestFor(inOrder, clock, timing.end());
-        return sessions.piece().stream().map(p -> latest.get(p) - starts.get(p)).toList();
+        return goes.piece().stream().map(p -> latest.get(p) - starts.get(p)).toList();
     }
 }

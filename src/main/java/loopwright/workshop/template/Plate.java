@@ -66,10 +66,19 @@ record Plate(Chassis chassis, String id, Box box, Axis through) {
                 id,
                 face,
                 Dimension.ofHmm(length(box.along(through))),
-                chassis.shell().panels().get(0).material(),
+                material(),
                 new Panel.Patch(flat(Axis.X), flat(Axis.Y), flat(Axis.Z)),
                 new Panel.Features(List.of(), List.of(), folds(), List.of()));
         return PanelView.outside(chassis, sheet).seen("seen from " + from(face));
+    }
+
+    /** That of the case's first sheet that is no glass: the files do not say it of a plate inside. */
+    private Panel.Material material() {
+        return chassis.shell().panels().stream()
+                .map(Panel::material)
+                .filter(m -> m != Panel.Material.GLASS)
+                .findFirst()
+                .orElse(Panel.Material.STEEL);
     }
 
     private static String from(Face face) {

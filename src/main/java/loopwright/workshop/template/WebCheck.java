@@ -9,8 +9,7 @@ import loopwright.workshop.template.FindingGroups.Kind;
 /**
  * Whether enough metal stays: between holes, to the edge of the flat, to folds, slots and clips.
  *
- * <p>Holes: one sheet thickness refuses, two warn; published guides for sheet metal agree on the first and prefer the
- * second. Rings, rims and the share that stays: common practice, no source, figures of the practice.
+ * <p>Holes: one sheet thickness refuses, two warn: common practice of sheet metal work, no source. Rings, rims and the share that stays: common practice, no source, figures of the practice.
  */
 record WebCheck(Setting setting, PanelView view) {
 

@@ -12,14 +12,14 @@ import java.util.List;
  * @param piece the piece of each job
  * @param offset steps from the piece's start to the job's
  */
-record Sessions(Network joined, List<Integer> piece, List<Integer> offset) {
+record OneGo(Network joined, List<Integer> piece, List<Integer> offset) {
 
-    Sessions {
+    OneGo {
         piece = List.copyOf(piece);
         offset = List.copyOf(offset);
     }
 
-    static Sessions of(Network network) {
+    static OneGo of(Network network) {
         int count = network.jobs().size();
         Integer[] piece = new Integer[count];
         Integer[] offset = new Integer[count];
@@ -51,7 +51,7 @@ record Sessions(Network joined, List<Integer> piece, List<Integer> offset) {
                 .filter(l -> !piece[l.from()].equals(piece[l.to()]))
                 .map(l -> new Network.Link(piece[l.from()], piece[l.to()], l.waitMin()))
                 .toList();
-        return new Sessions(new Network(jobs, links), List.of(piece), List.of(offset));
+        return new OneGo(new Network(jobs, links), List.of(piece), List.of(offset));
     }
 
     /** When each job of the pieces starts. */
