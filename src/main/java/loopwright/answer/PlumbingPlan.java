@@ -40,10 +40,4 @@ public record PlumbingPlan(LoopPlan plan, Steady reckoned, Optional<Steady> plan
                 new Machine.Water(was.pump(), was.coolant(), runs, was.blocks(), was.order()),
                 machine.caseHeatW());
     }
-
-    /** Flow with the plan less flow as reckoned, L/min. */
-    public Optional<Double> flowGainLPerMin() {
-        return planned.map(
-                p -> Units.lPerMin(p.water().flowM3PerS() - reckoned.water().flowM3PerS()));
-    }
 }

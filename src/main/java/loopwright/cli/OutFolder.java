@@ -192,10 +192,17 @@ final class OutFolder {
             Path mark = folder.resolve(".papers-lock");
             FileChannel channel =
                     FileChannel.open(mark, StandardOpenOption.CREATE, StandardOpenOption.WRITE, NOFOLLOW_LINKS);
-            if (isHeld(channel)) {
+            boolean held = false;
+            try {
+                held = isHeld(channel);
+            } finally {
+                if (!held) {
+                    channel.close();
+                }
+            }
+            if (held) {
                 return new Alone(mark, channel);
             }
-            channel.close();
             throw new OutRefused("another run is writing into " + shown + ": wait for it, or name another folder");
         }
 

@@ -46,7 +46,26 @@ public record Bill(List<Bought> bought, List<Material> materials, long labourCen
      * @param unit {@code piece}, {@code m} or {@code L}
      * @param cents the quantity at the item's price, rounded up
      */
-    public record Bought(String role, Part part, BigDecimal quantity, String unit, long cents) {}
+    public record Bought(String role, Part part, BigDecimal quantity, String unit, long cents) {
+
+        /** So many pieces. */
+        public static Bought pieces(String role, Part part, int count) {
+            return new Bought(
+                    role,
+                    part,
+                    BigDecimal.valueOf(count),
+                    "piece",
+                    count * part.buy().priceCents());
+        }
+
+        /** An amount of what is sold by the metre or litre; its price is rounded up. */
+        public static Bought amount(String role, Part part, BigDecimal quantity, String unit) {
+            long cents = quantity.multiply(BigDecimal.valueOf(part.buy().priceCents()))
+                    .setScale(0, RoundingMode.CEILING)
+                    .longValueExact();
+            return new Bought(role, part, quantity.stripTrailingZeros(), unit, cents);
+        }
+    }
 
     /** Material of a mod. */
     public record Material(Mod mod, long cents) {}
@@ -54,20 +73,20 @@ public record Bill(List<Bought> bought, List<Material> materials, long labourCen
     /** The bill of a build. */
     public static Bill of(FitCase fitCase, Build build) {
         List<Bought> bought = new ArrayList<>();
-        bought.add(pieces("case", fitCase.chassis(), 1));
-        fitCase.drives().forEach(d -> add(bought, pieces("drive", d, 1)));
-        build.chosen().parts().forEach((role, part) -> bought.add(pieces(name(role), part, 1)));
+        bought.add(Bought.pieces("case", fitCase.chassis(), 1));
+        fitCase.drives().forEach(d -> add(bought, Bought.pieces("drive", d, 1)));
+        build.chosen().parts().forEach((role, part) -> bought.add(Bought.pieces(name(role), part, 1)));
         for (Fitting fitting : build.fittings()) {
             String mount = fitting.stack().frame().mount().id();
-            fitting.radiator().ifPresent(r -> bought.add(pieces("radiator " + mount, r, 1)));
-            bought.add(pieces("fans " + mount, fitting.fan(), fitting.fans()));
+            fitting.radiator().ifPresent(r -> bought.add(Bought.pieces("radiator " + mount, r, 1)));
+            bought.add(Bought.pieces("fans " + mount, fitting.fan(), fitting.fans()));
         }
         List<Mod> mods = build.mods().mods(fitCase.chassis());
         for (Mod mod : mods) {
             mod.effect()
                     .covers()
-                    .forEach(c -> bought.add(
-                            pieces("cover " + c.mount(), fitCase.catalog().part(Cover.class, c.cover()), 1)));
+                    .forEach(c -> bought.add(Bought.pieces(
+                            "cover " + c.mount(), fitCase.catalog().part(Cover.class, c.cover()), 1)));
         }
         loop(bought, fitCase, build);
         List<Material> materials = mods.stream()
@@ -90,15 +109,15 @@ public record Bill(List<Bought> bought, List<Material> materials, long labourCen
         Brief brief = fitCase.brief();
         Choice tube = brief.loop().tube();
         Choice coolant = brief.loop().coolant();
-        bought.add(amount(
+        bought.add(Bought.amount(
                 "tube",
                 Cores.cheapest(fitCase.catalog(), Tube.class, tube),
-                brief.loop().tubeM(),
+                BigDecimal.valueOf(brief.loop().tubeM()),
                 "m"));
-        bought.add(amount(
+        bought.add(Bought.amount(
                 "coolant",
                 Cores.cheapest(fitCase.catalog(), Coolant.class, coolant),
-                brief.loop().coolantL(),
+                BigDecimal.valueOf(brief.loop().coolantL()),
                 "L"));
         boolean reservoir = build.chosen().find(Role.RESERVOIR, Part.class).isPresent();
         int ported = LoopFittings.portedParts(build);
@@ -116,7 +135,7 @@ public record Bill(List<Bought> bought, List<Material> materials, long labourCen
                 .toList()) {
             Optional<TubeFitting> fitting = LoopFittings.cheapest(fitCase, kind.getKey());
             if (fitting.isPresent() && kind.getValue() > 0) {
-                bought.add(pieces("fittings", fitting.get(), kind.getValue()));
+                bought.add(Bought.pieces("fittings", fitting.get(), kind.getValue()));
             }
         }
     }
@@ -126,28 +145,13 @@ public record Bill(List<Bought> bought, List<Material> materials, long labourCen
             Bought other = bought.get(i);
             if (other.role().equals(one.role())
                     && other.part().id().equals(one.part().id())) {
-                bought.set(i, pieces(one.role(), one.part(), other.quantity().intValueExact() + 1));
+                bought.set(
+                        i,
+                        Bought.pieces(one.role(), one.part(), other.quantity().intValueExact() + 1));
                 return;
             }
         }
         bought.add(one);
-    }
-
-    private static Bought pieces(String role, Part part, int count) {
-        return new Bought(
-                role,
-                part,
-                BigDecimal.valueOf(count),
-                "piece",
-                count * part.buy().priceCents());
-    }
-
-    private static Bought amount(String role, Part part, double quantity, String unit) {
-        BigDecimal exact = BigDecimal.valueOf(quantity);
-        long cents = exact.multiply(BigDecimal.valueOf(part.buy().priceCents()))
-                .setScale(0, RoundingMode.CEILING)
-                .longValueExact();
-        return new Bought(role, part, exact.stripTrailingZeros(), unit, cents);
     }
 
     private static String name(Role role) {

@@ -10,7 +10,6 @@ import loopwright.answer.InspectAnswer;
 import loopwright.answer.Inspection;
 import loopwright.answer.cable.CablePlan;
 import loopwright.catalog.part.Lead;
-import loopwright.catalog.part.Part;
 import loopwright.plumbing.FittingBill;
 import loopwright.plumbing.LoopPlan;
 import loopwright.rank.Bill;
@@ -55,11 +54,11 @@ public final class Purchases {
             }
         }
         if (whole) {
-            fittings.lines().forEach(f -> out.add(pieces("fittings", f.fitting(), f.count())));
+            fittings.lines().forEach(f -> out.add(Bought.pieces("fittings", f.fitting(), f.count())));
         }
         leads(answer)
                 .forEach((id, count) ->
-                        out.add(pieces("lead", in.fitCase().catalog().part(Lead.class, id), count)));
+                        out.add(Bought.pieces("lead", in.fitCase().catalog().part(Lead.class, id), count)));
         return List.copyOf(out);
     }
 
@@ -90,18 +89,6 @@ public final class Purchases {
         if (planned.compareTo(line.quantity()) <= 0) {
             return line;
         }
-        long cents = planned.multiply(BigDecimal.valueOf(line.part().buy().priceCents()))
-                .setScale(0, RoundingMode.CEILING)
-                .longValueExact();
-        return new Bought(line.role(), line.part(), planned.stripTrailingZeros(), line.unit(), cents);
-    }
-
-    private static Bought pieces(String role, Part part, int count) {
-        return new Bought(
-                role,
-                part,
-                BigDecimal.valueOf(count),
-                "piece",
-                count * part.buy().priceCents());
+        return Bought.amount(line.role(), line.part(), planned, line.unit());
     }
 }
